@@ -1,0 +1,2 @@
+/** Shortgrain: judges whether a metallic part can fail by stress-corrosion cracking. */
+package org.shortgrain;

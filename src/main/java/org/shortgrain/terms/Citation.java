@@ -1,0 +1,20 @@
+package org.shortgrain.terms;
+
+import java.util.Objects;
+
+/**
+ * Where a fact, a rule or an equation comes from.
+ *
+ * @param id     key of the document in {@code rules/sources.yaml}
+ * @param clause clause, table or page in it; empty where the whole document is meant
+ * @param status how this clause was seen
+ */
+public record Citation(String id, String clause, SourceStatus status) {
+
+    /** Refuses missing parts. */
+    public Citation {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(clause, "clause");
+        Objects.requireNonNull(status, "status");
+    }
+}
