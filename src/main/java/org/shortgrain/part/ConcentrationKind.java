@@ -1,0 +1,11 @@
+package org.shortgrain.part;
+
+/** What concentrates the stress. */
+public enum ConcentrationKind implements Word {
+    /** Hole. */
+    HOLE,
+    /** Fillet. */
+    FILLET,
+    /** Notch. */
+    NOTCH
+}

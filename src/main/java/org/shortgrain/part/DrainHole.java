@@ -1,0 +1,20 @@
+package org.shortgrain.part;
+
+/**
+ * A drain hole.
+ *
+ * @param diameter diameter
+ * @param atLowestPoint whether it lies at the lowest point in the attitudes stated
+ * @param fromLowEnd distance from the lower end of the floor
+ * @param pathContinues whether the way out goes on through neighbouring structure
+ * @param waiver written acceptance of a smaller hole
+ * @param origin where the group stands, and its reference
+ */
+public record DrainHole(
+        @In(Dimension.LENGTH) @Meaning("Diameter.") Stated<Range> diameter,
+        @Meaning("Whether it lies at the lowest point in the attitudes stated.") Stated<Boolean> atLowestPoint,
+        @In(Dimension.LENGTH) @Meaning("Distance from the lower end of the floor.") Stated<Range> fromLowEnd,
+        @Meaning("Whether the way out goes on through neighbouring structure.") Stated<Boolean> pathContinues,
+        @Meaning("Written acceptance of a smaller hole.") Stated<String> waiver,
+        Origin origin) {
+}

@@ -1,0 +1,37 @@
+package org.shortgrain.part;
+
+import java.util.List;
+
+/**
+ * Whether and how water drains from a place.
+ *
+ * @param holdsWater whether water stands here, when no geometry is given
+ * @param opening where the opening faces when installed
+ * @param depth depth
+ * @param length length
+ * @param width width
+ * @param volume volume
+ * @param profile floor of the cavity as points along its length, where it is no box
+ * @param attitude attitudes in which the part rests
+ * @param drainHoles drain holes, or none
+ * @param vented whether air can come in when water runs out
+ * @param filledWith what fills the place, or none
+ * @param fillingBonded whether the filling is bonded to a primed wall
+ * @param origin where the group stands, and its reference
+ */
+public record Drainage(
+        @Meaning("Whether water stands here, when no geometry is given.") Stated<Boolean> holdsWater,
+        @Meaning("Where the opening faces when installed.") Stated<Opening> opening,
+        @In(Dimension.LENGTH) @Meaning("Depth.") Stated<Range> depth,
+        @In(Dimension.LENGTH) @Meaning("Length.") Stated<Range> length,
+        @In(Dimension.LENGTH) @Meaning("Width.") Stated<Range> width,
+        @In(Dimension.VOLUME) @Meaning("Volume.") Stated<Range> volume,
+        @Meaning("Floor of the cavity as points along its length, where it is no box.")
+        Stated<List<ProfilePoint>> profile,
+        @Meaning("Attitudes in which the part rests.") Stated<Attitudes> attitude,
+        @Meaning("Drain holes, or none.") Stated<List<DrainHole>> drainHoles,
+        @Meaning("Whether air can come in when water runs out.") Stated<Boolean> vented,
+        @Meaning("What fills the place, or none.") Stated<Filling> filledWith,
+        @Meaning("Whether the filling is bonded to a primed wall.") Stated<Boolean> fillingBonded,
+        Origin origin) {
+}

@@ -1,0 +1,14 @@
+package org.shortgrain.part;
+
+/**
+ * A point of the floor of a cavity.
+ *
+ * @param x distance along the length
+ * @param z height above the lowest floor point of the drawing
+ * @param origin where the group stands, and its reference
+ */
+public record ProfilePoint(
+        @In(Dimension.LENGTH) @Meaning("Distance along the length.") Stated<Range> x,
+        @In(Dimension.LENGTH) @Meaning("Height above the lowest floor point of the drawing.") Stated<Range> z,
+        Origin origin) {
+}
