@@ -1,0 +1,36 @@
+package org.shortgrain.review;
+
+import java.util.List;
+import java.util.Optional;
+import org.shortgrain.part.Location;
+
+/**
+ * A datum that is missing or contradictory.
+ *
+ * @param id       number in this report, such as Q-01
+ * @param role     what its absence holds back
+ * @param factor   the factor it bears on
+ * @param feature  the feature it is about; empty if it is about the whole part
+ * @param text     the question
+ * @param why      why it is needed
+ * @param standIn  what the review went on with meanwhile; empty if nothing was computed
+ * @param decisive whether its answer can change the verdict
+ * @param answers  what each answer would do, where that is known
+ * @param at       place in the description
+ */
+public record Question(String id, Role role, Factor factor, Optional<String> feature, String text, String why,
+        Optional<String> standIn, boolean decisive, List<String> answers, Location at) {
+
+    /** What the absence of a datum holds back. */
+    public enum Role {
+        /** It ties the report to a part, drawing or card: caps sign-off. */
+        IDENTITY,
+        /** It may change the verdict. */
+        JUDGING
+    }
+
+    /** Copies the list. */
+    public Question {
+        answers = List.copyOf(answers);
+    }
+}

@@ -1,0 +1,111 @@
+package org.shortgrain.review;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The outcome of a review.
+ *
+ * @param tool               version of the tool
+ * @param rulebook           the rulebook that judged
+ * @param input              the description that was judged
+ * @param contentHash        SHA-256 over the input, the rulebook and everything below, in hexadecimal
+ * @param part               which part
+ * @param purpose            why it was reviewed, a word of the description
+ * @param preparedBy         who prepared it; empty text if not stated
+ * @param date               date of the review, ISO 8601; empty text if not stated
+ * @param verdict            the verdict
+ * @param because            what led to the verdict, one sentence each
+ * @param features           the features, in the order of the description
+ * @param findings           the findings, the gravest first
+ * @param questions          open questions, the decisive ones first
+ * @param assumptions        what was taken for granted
+ * @param computations       the calculations
+ * @param material           what the tables say of the material
+ * @param route              the card as understood
+ * @param stated             the description, value by value
+ * @param rulesApplied       rules that were asked and raised nothing
+ * @param rulesNotApplicable rules that do not apply
+ * @param readNotJudged      keys that nothing judges yet
+ * @param sources            documents that the review cites
+ * @param cautions           what a reader must know before relying on this
+ */
+public record Review(Tool tool, RulebookId rulebook, InputId input, String contentHash, PartId part, String purpose,
+        String preparedBy, String date, Verdict verdict, List<String> because, List<FeatureReview> features,
+        List<Finding> findings, List<Question> questions, List<Assumption> assumptions, List<Calculation> computations,
+        List<MaterialLine> material, List<RouteLine> route, List<StatedLine> stated, List<RuleUse> rulesApplied,
+        List<RuleUse> rulesNotApplicable, List<String> readNotJudged, List<SourceLine> sources,
+        List<String> cautions) {
+
+    /** Copies the lists. */
+    public Review {
+        because = List.copyOf(because);
+        features = List.copyOf(features);
+        findings = List.copyOf(findings);
+        questions = List.copyOf(questions);
+        assumptions = List.copyOf(assumptions);
+        computations = List.copyOf(computations);
+        material = List.copyOf(material);
+        route = List.copyOf(route);
+        stated = List.copyOf(stated);
+        rulesApplied = List.copyOf(rulesApplied);
+        rulesNotApplicable = List.copyOf(rulesNotApplicable);
+        readNotJudged = List.copyOf(readNotJudged);
+        sources = List.copyOf(sources);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * {@return the calculation with a number}
+     *
+     * @param id number, such as C-01
+     */
+    public Optional<Calculation> calculation(String id) {
+        return computations.stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    /**
+     * {@return how many findings bear a grade}
+     *
+     * @param grade the grade
+     */
+    public long count(Grade grade) {
+        return findings.stream().filter(one -> one.grade() == grade).count();
+    }
+
+    /**
+     * The tool.
+     *
+     * @param version its version
+     */
+    public record Tool(String version) {
+    }
+
+    /**
+     * The rulebook.
+     *
+     * @param edition its edition
+     * @param sha256  hash over its files, in hexadecimal
+     */
+    public record RulebookId(String edition, String sha256) {
+    }
+
+    /**
+     * The description.
+     *
+     * @param file   name of the file, without folders
+     * @param sha256 hash over its bytes, in hexadecimal
+     */
+    public record InputId(String file, String sha256) {
+    }
+
+    /**
+     * The part.
+     *
+     * @param number   part number
+     * @param revision revision; empty text if not stated
+     * @param name     name; empty text if not stated
+     */
+    public record PartId(String number, String revision, String name) {
+    }
+}

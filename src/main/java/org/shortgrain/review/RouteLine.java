@@ -1,0 +1,23 @@
+package org.shortgrain.review;
+
+import java.util.List;
+
+/**
+ * One operation of the card as the tool understood it.
+ *
+ * @param op        operation number; empty text if none is given
+ * @param entered   the word in the description
+ * @param operation what it was taken for; empty text if it is not known
+ * @param at        features it is done at; empty for the whole part
+ * @param effect    what it does to stress or surface, in words; empty text if nothing that matters
+ * @param breaches  findings that say it stands in the wrong place
+ */
+public record RouteLine(String op, String entered, String operation, List<String> at, String effect,
+        List<String> breaches) {
+
+    /** Copies the lists. */
+    public RouteLine {
+        at = List.copyOf(at);
+        breaches = List.copyOf(breaches);
+    }
+}
