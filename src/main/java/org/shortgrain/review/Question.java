@@ -8,6 +8,7 @@ import org.shortgrain.part.Location;
  * A datum that is missing or contradictory.
  *
  * @param id       number in this report, such as Q-01
+ * @param rule     id of the rule that asks; empty for a field of the minimum set
  * @param role     what its absence holds back
  * @param factor   the factor it bears on
  * @param feature  the feature it is about; empty if it is about the whole part
@@ -18,8 +19,8 @@ import org.shortgrain.part.Location;
  * @param answers  what each answer would do, where that is known
  * @param at       place in the description
  */
-public record Question(String id, Role role, Factor factor, Optional<String> feature, String text, String why,
-        Optional<String> standIn, boolean decisive, List<String> answers, Location at) {
+public record Question(String id, Optional<String> rule, Role role, Factor factor, Optional<String> feature,
+        String text, String why, Optional<String> standIn, boolean decisive, List<String> answers, Location at) {
 
     /** What the absence of a datum holds back. */
     public enum Role {
