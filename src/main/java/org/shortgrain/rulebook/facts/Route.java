@@ -1,0 +1,138 @@
+package org.shortgrain.rulebook.facts;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The card as understood: the operations that count as done, in order.
+ *
+ * @param steps    all operations of the card, in its order
+ * @param stated   whether a card is stated at all
+ * @param complete whether the card is stated to be complete
+ */
+public record Route(List<Step> steps, boolean stated, boolean complete) {
+
+    /** Copies the list. */
+    public Route {
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * {@return the operations of some words that count as done, in order}
+     *
+     * @param operations canonical words
+     */
+    public List<Step> all(String... operations) {
+        return done().filter(step -> step.is(operations)).toList();
+    }
+
+    /**
+     * {@return the operations of a kind that count as done, in order}
+     *
+     * @param kind the kind
+     */
+    public List<Step> ofKind(String kind) {
+        return done().filter(step -> step.isKind(kind)).toList();
+    }
+
+    /**
+     * {@return whether one of some operations is on the card and counts as done}
+     *
+     * @param operations canonical words
+     */
+    public boolean has(String... operations) {
+        return !all(operations).isEmpty();
+    }
+
+    /**
+     * {@return whether one of some operations is done at a feature}
+     *
+     * @param feature    id of the feature
+     * @param operations canonical words
+     */
+    public boolean hasAt(String feature, String... operations) {
+        return all(operations).stream().anyMatch(step -> step.isAt(feature));
+    }
+
+    /**
+     * {@return whether the card is stated and none of some operations is on it}
+     *
+     * <p>Not the same as "not done": a card that is not stated to be complete may leave it out.
+     *
+     * @param operations canonical words
+     */
+    public boolean lacks(String... operations) {
+        return stated && !has(operations);
+    }
+
+    /**
+     * {@return the first of some operations}
+     *
+     * @param operations canonical words
+     */
+    public Optional<Step> first(String... operations) {
+        return all(operations).stream().findFirst();
+    }
+
+    /**
+     * {@return the last of some operations}
+     *
+     * @param operations canonical words
+     */
+    public Optional<Step> last(String... operations) {
+        List<Step> found = all(operations);
+        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1));
+    }
+
+    /**
+     * {@return whether some operation stands after a step}
+     *
+     * @param step       the step
+     * @param operations canonical words
+     */
+    public boolean follows(Step step, String... operations) {
+        return all(operations).stream().anyMatch(later -> later.position() > step.position());
+    }
+
+    /**
+     * {@return whether some operation stands before a step}
+     *
+     * @param step       the step
+     * @param operations canonical words
+     */
+    public boolean precedes(Step step, String... operations) {
+        return all(operations).stream().anyMatch(earlier -> earlier.position() < step.position());
+    }
+
+    /**
+     * {@return whether some operation stands after one step and before another}
+     *
+     * @param from       the earlier step
+     * @param to         the later step
+     * @param operations canonical words
+     */
+    public boolean between(Step from, Step to, String... operations) {
+        return all(operations).stream()
+                .anyMatch(step -> step.position() > from.position() && step.position() < to.position());
+    }
+
+    /** {@return the last solution treatment, hardening or quench: what sets the quench stress} */
+    public Optional<Step> lastQuench() {
+        return last("quench").or(() -> last("solution_heat_treat", "harden"));
+    }
+
+    /**
+     * {@return the steps that cut metal at a feature after the last quench}
+     *
+     * @param feature id of the feature
+     */
+    public List<Step> cutAfterQuench(String feature) {
+        int quench = lastQuench().map(Step::position).orElse(-1);
+        return ofKind("cutting").stream().filter(step -> step.position() > quench && step.isAt(feature)).toList();
+    }
+
+    private Stream<Step> done() {
+        return steps.stream().filter(Step::isDone);
+    }
+}
