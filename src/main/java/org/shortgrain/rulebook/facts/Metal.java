@@ -1,0 +1,171 @@
+package org.shortgrain.rulebook.facts;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shortgrain.review.FactorState;
+import org.shortgrain.terms.GrainDirection;
+
+/**
+ * The material as the tables know it; where the description leaves a choice, the most susceptible candidate.
+ *
+ * @param alloy         alloy as normalised; empty text if not stated
+ * @param temper        temper or condition as normalised; empty text if not stated
+ * @param family        material family; empty text if not known
+ * @param stated        alloy and temper as the description has them, for texts
+ * @param covered       whether the tables hold this alloy and temper
+ * @param temperFacts   what the temper's digits say; empty for materials without such tempers
+ * @param susceptible   by grain direction, whether the material is susceptible along it
+ * @param level         by grain direction, the governing level: 4 the most resistant, 1 the least; no entry if unknown
+ * @param yield         by grain direction, the lowest published minimum yield strength (Pa); no entry if unknown
+ * @param leastStrength least tensile strength of the drawing's band (Pa); empty if not stated
+ * @param mostStrength  greatest tensile strength of the drawing's band (Pa); empty if not stated
+ */
+public record Metal(String alloy, String temper, String family, String stated, boolean covered,
+        Optional<Temper> temperFacts, Map<GrainDirection, FactorState> susceptible, Map<GrainDirection, Integer> level,
+        Map<GrainDirection, Double> yield, OptionalDouble leastStrength, OptionalDouble mostStrength) {
+
+    /** Copies the maps. */
+    public Metal {
+        susceptible = Map.copyOf(susceptible);
+        level = Map.copyOf(level);
+        yield = Map.copyOf(yield);
+    }
+
+    /**
+     * What the digits of an aluminium temper say.
+     *
+     * @param family   temper without relief digits, such as T6, T73
+     * @param overAged whether it is over-aged
+     * @param complete whether it has all the digits that a review needs
+     * @param relief   stress-relief digits, such as 51; empty text if none
+     * @param byUser   whether the digits say that the user heat treated it
+     */
+    public record Temper(String family, boolean overAged, boolean complete, String relief, boolean byUser) {
+    }
+
+    /** {@return whether it is an aluminium alloy} */
+    public boolean isAluminium() {
+        return family.startsWith("aluminium");
+    }
+
+    /**
+     * {@return whether it is a wrought aluminium alloy of a series}
+     *
+     * @param series first digit of the series, such as 7
+     */
+    public boolean isSeries(int series) {
+        return family.equals("aluminium_" + series + "xxx");
+    }
+
+    /** {@return whether it is a low-alloy, martensitic or maraging steel that hardens to high strength} */
+    public boolean isHardenableSteel() {
+        return List.of("low_alloy_steel", "carbon_steel", "maraging_steel", "martensitic_stainless", "tool_steel",
+                "high_strength_steel").contains(family);
+    }
+
+    /** {@return whether it is a precipitation-hardening stainless steel} */
+    public boolean isPhSteel() {
+        return family.equals("ph_steel");
+    }
+
+    /** {@return whether it is a steel of any kind} */
+    public boolean isSteel() {
+        return family.contains("steel") || family.contains("stainless");
+    }
+
+    /** {@return whether it is an austenitic stainless steel} */
+    public boolean isAusteniticStainless() {
+        return family.equals("austenitic_stainless");
+    }
+
+    /** {@return whether it is titanium or a titanium alloy} */
+    public boolean isTitanium() {
+        return family.equals("titanium");
+    }
+
+    /** {@return whether it is a magnesium alloy} */
+    public boolean isMagnesium() {
+        return family.equals("magnesium");
+    }
+
+    /** {@return whether it is copper or a copper alloy} */
+    public boolean isCopper() {
+        return family.equals("copper");
+    }
+
+    /**
+     * {@return whether the alloy is one of some alloys}
+     *
+     * @param alloys designations as normalised
+     */
+    public boolean isAlloy(String... alloys) {
+        return List.of(alloys).contains(alloy);
+    }
+
+    /**
+     * {@return whether the temper belongs to one of some temper families}
+     *
+     * @param families tempers without relief digits, such as T6
+     */
+    public boolean isTemper(String... families) {
+        return temperFacts.isPresent() && List.of(families).contains(temperFacts.get().family());
+    }
+
+    /** {@return whether the temper is over-aged} */
+    public boolean isOverAged() {
+        return temperFacts.isPresent() && temperFacts.get().overAged();
+    }
+
+    /** {@return whether the temper lacks digits that the review needs} */
+    public boolean isTemperIncomplete() {
+        return temper.isEmpty() || temperFacts.isPresent() && !temperFacts.get().complete();
+    }
+
+    /** {@return whether the temper's digits say that it was stretched, compressed or both} */
+    public boolean isRelievedByTemper() {
+        return temperFacts.isPresent() && !temperFacts.get().relief().isEmpty();
+    }
+
+    /** {@return the stress-relief digits of the temper; empty text if none} */
+    public String reliefDigits() {
+        return temperFacts.map(Temper::relief).orElse("");
+    }
+
+    /**
+     * {@return whether the material is susceptible along a direction}
+     *
+     * @param direction the direction
+     */
+    public boolean isSusceptible(GrainDirection direction) {
+        return susceptible.get(direction) == FactorState.PRESENT;
+    }
+
+    /**
+     * {@return whether the material may be susceptible along a direction: it is, or nobody knows}
+     *
+     * @param direction the direction
+     */
+    public boolean maySuffer(GrainDirection direction) {
+        return susceptible.get(direction) != FactorState.ABSENT;
+    }
+
+    /**
+     * {@return the governing level along a direction; 0 if unknown}
+     *
+     * @param direction the direction
+     */
+    public int levelIn(GrainDirection direction) {
+        return level.getOrDefault(direction, 0);
+    }
+
+    /**
+     * {@return whether its greatest tensile strength reaches a limit}
+     *
+     * @param megapascal the limit (MPa)
+     */
+    public boolean isAtLeast(double megapascal) {
+        return mostStrength.isPresent() && mostStrength.getAsDouble() >= megapascal * 1e6;
+    }
+}

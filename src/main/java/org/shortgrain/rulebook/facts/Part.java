@@ -1,0 +1,157 @@
+package org.shortgrain.rulebook.facts;
+
+import java.util.List;
+import org.shortgrain.part.Criticality;
+import org.shortgrain.part.Drawing;
+import org.shortgrain.part.Environment;
+import org.shortgrain.part.Evidence;
+import org.shortgrain.part.Form;
+import org.shortgrain.part.Grain;
+import org.shortgrain.part.Identity;
+import org.shortgrain.part.Inspection;
+import org.shortgrain.part.Material;
+import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Planning;
+import org.shortgrain.part.Product;
+import org.shortgrain.part.Purpose;
+import org.shortgrain.part.Sealant;
+import org.shortgrain.part.Service;
+import org.shortgrain.part.Stated;
+import org.shortgrain.part.Surface;
+import org.shortgrain.review.FactorState;
+
+/**
+ * The part as a whole.
+ *
+ * @param description what is stated
+ * @param metal       the material as the tables know it
+ * @param route       the card as understood
+ * @param zone        the zone as the tables know it
+ */
+public record Part(PartDescription description, Metal metal, Route route, Zone zone) {
+
+    /** {@return why the part is reviewed; a design if not stated} */
+    public Purpose purpose() {
+        return description.review().field(review -> review.purpose()).single().orElse(Purpose.DESIGN);
+    }
+
+    /** {@return whether the review comes before metal is cut: a design or a supplier's check} */
+    public boolean isBeforeRelease() {
+        return purpose() == Purpose.DESIGN || purpose() == Purpose.SUPPLIER_PRECHECK;
+    }
+
+    /** {@return the identity} */
+    public Stated<Identity> identity() {
+        return description.part();
+    }
+
+    /** {@return whether the part may be safety critical: it is, or its criticality is not stated} */
+    public boolean mayBeSafetyCritical() {
+        return identity().field(Identity::criticality).mayBe(Criticality.SAFETY_CRITICAL);
+    }
+
+    /** {@return the drawing} */
+    public Stated<Drawing> drawing() {
+        return description.drawing();
+    }
+
+    /** {@return the card} */
+    public Stated<Planning> planning() {
+        return description.planning();
+    }
+
+    /** {@return alloy and temper as stated} */
+    public Stated<Material> material() {
+        return description.material();
+    }
+
+    /** {@return form and sections} */
+    public Stated<Form> form() {
+        return description.form();
+    }
+
+    /** {@return the product form} */
+    public Stated<Product> product() {
+        return form().field(Form::product);
+    }
+
+    /**
+     * {@return whether the form certainly is one of some forms}
+     *
+     * @param products the forms
+     */
+    public boolean isForm(Product... products) {
+        return product().surely(List.of(products)::contains);
+    }
+
+    /** {@return whether the form is a forging} */
+    public boolean isForging() {
+        return isForm(Product.DIE_FORGING, Product.HAND_FORGING, Product.FORGING, Product.RING_ROLLED);
+    }
+
+    /** {@return the greatest section at quench as stated (m); 0 if not stated} */
+    public double sectionAtQuench() {
+        return form().field(Form::heatTreatThickness).candidates().stream().mapToDouble(range -> range.highest()).max()
+                .orElse(0);
+    }
+
+    /** {@return grain directions} */
+    public Stated<Grain> grain() {
+        return description.grain();
+    }
+
+    /** {@return surface treatment of the part} */
+    public Stated<Surface> surface() {
+        return description.surface();
+    }
+
+    /** {@return sealing of the part} */
+    public Stated<Sealant> sealant() {
+        return description.sealant();
+    }
+
+    /** {@return where the part lives} */
+    public Stated<Environment> environment() {
+        return description.environment();
+    }
+
+    /**
+     * {@return whether a fluid of the list wets the part for certain}
+     *
+     * @param fluids words of the fluid list
+     */
+    public boolean isWettedBy(String... fluids) {
+        return environment().field(Environment::fluids).candidates().stream().flatMap(List::stream)
+                .anyMatch(fluid -> fluid.name().any(List.of(fluids)::contains));
+    }
+
+    /** {@return the highest temperature as stated (degC); minus infinity if not stated} */
+    public double hottest() {
+        return environment().field(Environment::temperature).candidates().stream().mapToDouble(range -> range.highest())
+                .max().orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** {@return inspection in service} */
+    public Stated<Inspection> inspection() {
+        return description.inspection();
+    }
+
+    /** {@return evidence} */
+    public Stated<Evidence> evidence() {
+        return description.evidence();
+    }
+
+    /** {@return service so far} */
+    public Stated<Service> service() {
+        return description.service();
+    }
+
+    /**
+     * {@return the state of a factor in words for texts}
+     *
+     * @param state the state
+     */
+    public static String say(FactorState state) {
+        return state.word();
+    }
+}

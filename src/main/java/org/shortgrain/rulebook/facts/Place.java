@@ -1,0 +1,254 @@
+package org.shortgrain.rulebook.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.part.ClampUp;
+import org.shortgrain.part.Drainage;
+import org.shortgrain.part.Fastener;
+import org.shortgrain.part.Feature;
+import org.shortgrain.part.FeatureKind;
+import org.shortgrain.part.Fit;
+import org.shortgrain.part.FitKind;
+import org.shortgrain.part.Load;
+import org.shortgrain.part.Location;
+import org.shortgrain.part.Neighbour;
+import org.shortgrain.part.Sealant;
+import org.shortgrain.part.Stated;
+import org.shortgrain.part.Surface;
+import org.shortgrain.review.FactorJudgement;
+import org.shortgrain.review.FactorState;
+import org.shortgrain.terms.GrainDirection;
+
+/**
+ * A place on the part, with what holds there: its own statements first, those of the part where it has none.
+ *
+ * @param part        the part
+ * @param feature     what is stated of the place
+ * @param id          its name
+ * @param directions  grain directions in which lasting tension may act; all of them if none is stated
+ * @param zone        zone of the place
+ * @param material    the material factor here
+ * @param stress      the stress factor here
+ * @param environment the environment factor here
+ * @param tensions    sustained tension by direction, the most utilised first
+ * @param computed    what was computed here
+ */
+public record Place(Part part, Feature feature, String id, Set<GrainDirection> directions, Zone zone,
+        FactorJudgement material, FactorJudgement stress, FactorJudgement environment, List<Tension> tensions,
+        List<Computed> computed) {
+
+    private static final Set<FitKind> INTERFERENCE = Set.of(FitKind.PRESS_BUSHING, FitKind.SHRINK_BUSHING,
+            FitKind.EXPANDED_BUSHING, FitKind.PRESS_PIN, FitKind.TAPER_PIN, FitKind.INTERFERENCE_FASTENER);
+
+    /** Copies the collections. */
+    public Place {
+        directions = Set.copyOf(directions);
+        tensions = List.copyOf(tensions);
+        computed = List.copyOf(computed);
+    }
+
+    /** {@return the material of the part} */
+    public Metal metal() {
+        return part.metal();
+    }
+
+    /** {@return the card} */
+    public Route route() {
+        return part.route();
+    }
+
+    /** {@return where the place stands in the description} */
+    public Location at() {
+        return feature.origin().at();
+    }
+
+    /**
+     * {@return whether the place certainly is of one of some kinds}
+     *
+     * @param kinds the kinds
+     */
+    public boolean is(FeatureKind... kinds) {
+        return feature.what().surely(List.of(kinds)::contains);
+    }
+
+    /** {@return whether the place is a hole of any kind} */
+    public boolean isHole() {
+        return is(FeatureKind.LUG_BORE, FeatureKind.BOLT_HOLE, FeatureKind.BORE, FeatureKind.THREADED_HOLE);
+    }
+
+    /**
+     * {@return whether lasting tension may act along a grain direction here}
+     *
+     * @param direction the direction
+     */
+    public boolean mayPull(GrainDirection direction) {
+        return directions.contains(direction);
+    }
+
+    /** {@return whether lasting tension may act across the short grain here} */
+    public boolean mayPullShort() {
+        return mayPull(GrainDirection.ST);
+    }
+
+    /** {@return whether the material is susceptible in a direction that may be pulled here} */
+    public boolean isSusceptible() {
+        return material.state() == FactorState.PRESENT;
+    }
+
+    /** {@return whether the material is susceptible across the short grain and that may be pulled here} */
+    public boolean isShortGrainAtRisk() {
+        return mayPullShort() && metal().isSusceptible(GrainDirection.ST);
+    }
+
+    /** {@return whether lasting tension reaches the limit here} */
+    public boolean isStressed() {
+        return stress.state() == FactorState.PRESENT;
+    }
+
+    /** {@return whether the place can be wet} */
+    public boolean isWet() {
+        return environment.state() == FactorState.PRESENT;
+    }
+
+    /**
+     * {@return whether the three factors have some states}
+     *
+     * @param material    state of the material factor
+     * @param stress      state of the stress factor
+     * @param environment state of the environment factor
+     */
+    public boolean hasFactors(FactorState material, FactorState stress, FactorState environment) {
+        return this.material.state() == material && this.stress.state() == stress
+                && this.environment.state() == environment;
+    }
+
+    /** {@return how many of the three factors have a state}
+     *
+     * @param state the state
+     */
+    public long count(FactorState state) {
+        return List.of(material, stress, environment).stream().filter(one -> one.state() == state).count();
+    }
+
+    /** {@return the most utilised tension; empty if none was computed} */
+    public Optional<Tension> governing() {
+        return tensions.stream().findFirst();
+    }
+
+    /**
+     * {@return a computed number}
+     *
+     * @param id its id, such as {@code fit.bore-hoop}
+     */
+    public Optional<Computed> computed(String id) {
+        return computed.stream().filter(one -> one.id().equals(id)).findFirst();
+    }
+
+    /**
+     * {@return the upper end of a computed stress (MPa); 0 if it was not computed}
+     *
+     * @param id its id
+     */
+    public double megapascal(String id) {
+        return computed(id).map(one -> one.value().high() / 1e6).orElse(0.0);
+    }
+
+    /** {@return the fit} */
+    public Stated<Fit> fit() {
+        return feature.fit();
+    }
+
+    /**
+     * {@return whether there certainly is a fit of one of some kinds}
+     *
+     * @param kinds the kinds
+     */
+    public boolean isFit(FitKind... kinds) {
+        return fit().field(Fit::kind).surely(List.of(kinds)::contains);
+    }
+
+    /** {@return whether there certainly is an interference fit} */
+    public boolean isPressed() {
+        return fit().field(Fit::kind).surely(INTERFERENCE::contains);
+    }
+
+    /** {@return gaps pulled shut here} */
+    public List<ClampUp> clampUps() {
+        return feature.clampUp().candidates().stream().flatMap(List::stream).toList();
+    }
+
+    /** {@return lasting loads here} */
+    public List<Load> loads() {
+        return feature.loads().candidates().stream().flatMap(List::stream).toList();
+    }
+
+    /** {@return fasteners here} */
+    public List<Fastener> fasteners() {
+        return feature.fasteners().candidates().stream().flatMap(List::stream).toList();
+    }
+
+    /** {@return drainage} */
+    public Stated<Drainage> drainage() {
+        return feature.drainage();
+    }
+
+    /** {@return neighbours of the place, and those of the part} */
+    public List<Neighbour> neighbours() {
+        List<Neighbour> all = new ArrayList<>();
+        feature.neighbours().candidates().forEach(all::addAll);
+        part.description().neighbours().candidates().forEach(all::addAll);
+        return all;
+    }
+
+    /**
+     * {@return what is stated of the surface: here first, then of the part}
+     *
+     * @param <T>   type of the value
+     * @param field field of the surface
+     */
+    public <T> Stated<T> surface(java.util.function.Function<Surface, Stated<T>> field) {
+        Stated<T> own = feature.surface().field(field);
+        return own instanceof Stated.Absent<T> ? part.surface().field(field) : own;
+    }
+
+    /**
+     * {@return what is stated of the sealing: here first, then of the part}
+     *
+     * @param <T>   type of the value
+     * @param field field of the sealing
+     */
+    public <T> Stated<T> sealant(java.util.function.Function<Sealant, Stated<T>> field) {
+        Stated<T> own = feature.sealant().field(field);
+        return own instanceof Stated.Absent<T> ? part.sealant().field(field) : own;
+    }
+
+    /** {@return whether the surface is bare here for certain: stated so, or listed among the bare areas} */
+    public boolean isBare() {
+        boolean listed = part.surface().field(Surface::areasBare).any(areas -> areas.contains(id));
+        boolean nothing = surface(Surface::pretreatment).isNone() && surface(Surface::primer).isNone()
+                && !surface(Surface::plating).isKnown();
+        return surface(Surface::bare).is(true) || listed || nothing;
+    }
+
+    /** {@return whether the place is shot peened for certain} */
+    public boolean isPeened() {
+        boolean own = feature.surface().field(Surface::peened).any(areas -> !areas.isEmpty());
+        boolean listed = part.surface().field(Surface::peened)
+                .any(areas -> areas.contains(id) || areas.contains("all"));
+        return own || listed || route().hasAt(id, "shot_peen");
+    }
+
+    /** {@return whether metal is cut here after the last quench for certain} */
+    public boolean isCutAfterQuench() {
+        return route().lastQuench().isPresent() && !route().cutAfterQuench(id).isEmpty();
+    }
+
+    /** {@return depth of metal cut here after the last quench, as stated on the card (m); 0 if not stated} */
+    public double cutDepth() {
+        return route().cutAfterQuench(id).stream().flatMap(step -> step.stated().removes().candidates().stream())
+                .mapToDouble(range -> range.highest()).sum();
+    }
+}
