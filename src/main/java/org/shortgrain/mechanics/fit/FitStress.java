@@ -69,6 +69,11 @@ public final class FitStress {
                 "sigma = 2 p d^2/(do^2 - d^2)", LamePair::outsideHoop);
     }
 
+    /** {@return the radial stress at the bore per unit hoop stress there, -1/co: always compressive} */
+    public double radialPerHoop() {
+        return -1 / pair().outerShape();
+    }
+
     /** {@return contact pressure, {@code fit.pressure} (Pa)} */
     public Computed pressure() {
         return pressureAt(governing);
@@ -120,11 +125,20 @@ public final class FitStress {
         return assembled + fit.interference().diameter() * (innerExpansion - outerExpansion) * (temperature - assembly);
     }
 
+    private LamePair pair() {
+        return new LamePair(fit.interference().diameter(), outside().value(), fit.bore().value().value(),
+                fit.outer().modulus().value().value(), fit.outer().poisson().value().value(),
+                fit.inner().modulus().value().value(), fit.inner().poisson().value().value());
+    }
+
+    private Band outside() {
+        return fit.outerDiameter().map(Given::value).orElse(Band.exact(Double.POSITIVE_INFINITY));
+    }
+
     private Band rangeAt(Given temperature, LameStress stress) {
-        Band outside = fit.outerDiameter().map(Given::value).orElse(Band.exact(Double.POSITIVE_INFINITY));
         return Extremes.of(v -> stress.of(
                         new LamePair(fit.interference().diameter(), v[0], v[1], v[2], v[3], v[4], v[5]), v[6]),
-                outside, fit.bore().value(), fit.outer().modulus().value(), fit.outer().poisson().value(),
+                outside(), fit.bore().value(), fit.outer().modulus().value(), fit.outer().poisson().value(),
                 fit.inner().modulus().value(), fit.inner().poisson().value(), interferenceAt(temperature));
     }
 
@@ -169,6 +183,7 @@ public final class FitStress {
     private List<String> notes(Given temperature) {
         List<String> notes = new ArrayList<>();
         notes.add(fit.interference().equation());
+        fit.interference().caution().ifPresent(notes::add);
         if (interferenceAt(temperature).high() <= 0) {
             notes.add("Clearance at every limit: no stress.");
         } else if (interferenceAt(temperature).low() < 0) {

@@ -1,6 +1,7 @@
 package org.shortgrain.mechanics.fit;
 
 import java.util.List;
+import java.util.Optional;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed.Input;
 import org.shortgrain.mechanics.Given;
@@ -26,6 +27,11 @@ public sealed interface Interference {
 
     /** {@return the numbers it follows from} */
     List<Input> inputs();
+
+    /** {@return what makes the rings a screen rather than a model of this fit; empty for plain rings} */
+    default Optional<String> caution() {
+        return Optional.empty();
+    }
 
     /**
      * From the limits of size of hole and inner part: delta_max = d_max - D_min, delta_min = d_min - D_max.
@@ -100,10 +106,52 @@ public sealed interface Interference {
                     advance.as("advance", "axial advance after first contact", SiUnit.METRE),
                     taper.as("taper", "change of diameter per length", SiUnit.ONE));
         }
+
+        @Override
+        public Optional<String> caution() {
+            return Optional.of("Screen: the taper is taken as a straight ring at the section judged, in contact all round.");
+        }
     }
 
     /**
-     * Stated as such on the drawing or measured, for instance for the thread of a solid insert.
+     * Wedging of a solid insert or stud in its thread: its thread interference is treated like that of a smooth bush.
+     * No published closed form was found; the screen is meant to err on the high side.
+     *
+     * @param thread   major diameter of the outer thread (m)
+     * @param wedging  diametral interference of the thread (m)
+     */
+    record OfThread(Given thread, Given wedging) implements Interference {
+
+        @Override
+        public double diameter() {
+            return thread.value().value();
+        }
+
+        @Override
+        public Band diametral() {
+            return wedging.value();
+        }
+
+        @Override
+        public String equation() {
+            return "delta = interference of the thread";
+        }
+
+        @Override
+        public List<Input> inputs() {
+            return List.of(thread.as("d", "major diameter of the outer thread", SiUnit.METRE),
+                    wedging.as("delta", "diametral interference of the thread", SiUnit.METRE));
+        }
+
+        @Override
+        public Optional<String> caution() {
+            return Optional.of("Screen: the thread is taken as a smooth bush of its major diameter; notches and locking"
+                    + " keys are not in it.");
+        }
+    }
+
+    /**
+     * Stated as such on the drawing, or measured.
      *
      * @param at     diameter of the interface (m)
      * @param stated diametral interference (m)

@@ -16,6 +16,9 @@ final class Sources {
     static final Citation HOOP_DIRECTION =
             new Citation("own-derivation", "hoop stress acts along the tangent of the bore", SourceStatus.DERIVED);
 
+    static final Citation STAKED_LIP =
+            new Citation("own-derivation", "a lip formed past yield is taken at yield", SourceStatus.COMMON_PRACTICE);
+
     private Sources() {
     }
 }
