@@ -1,0 +1,59 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns blocks into pieces; a heading of the first level opens a section of the structure tree. */
+final class Typesetter {
+
+    private Typesetter() {
+    }
+
+    static List<Piece> pieces(List<Block> blocks, Setting setting) {
+        List<Piece> pieces = new ArrayList<>();
+        Setting here = setting;
+        boolean newPage = false;
+        for (Block block : blocks) {
+            if (block instanceof Block.NewPage) {
+                newPage = true;
+                continue;
+            }
+            if (block instanceof Block.Heading heading && heading.level() == 1) {
+                here = setting.in(setting.section().child("Sect"));
+            }
+            List<Piece> added = set(block, here);
+            for (Piece piece : added) {
+                pieces.add(newPage ? piece.onNewPage() : piece);
+                newPage = false;
+            }
+        }
+        return pieces;
+    }
+
+    private static List<Piece> set(Block block, Setting setting) {
+        if (block instanceof Block.Heading heading) {
+            return ProseSetter.heading(heading, setting);
+        } else if (block instanceof Block.Paragraph paragraph) {
+            return ProseSetter.paragraph(paragraph, setting);
+        } else if (block instanceof Block.Items items) {
+            return ProseSetter.items(items, setting);
+        } else if (block instanceof Block.Table table) {
+            return TableSetter.pieces(table, setting);
+        } else if (block instanceof Block.TitleBlock title) {
+            return BoxSetter.titleBlock(title, setting);
+        } else if (block instanceof Block.Callout callout) {
+            return BoxSetter.callout(callout, setting);
+        } else if (block instanceof Block.Verdict verdict) {
+            return BoxSetter.verdict(verdict, setting);
+        } else if (block instanceof Block.Picture picture) {
+            return FigureSetter.pieces(picture, setting);
+        } else if (block instanceof Block.Listing listing) {
+            return ProseSetter.listing(listing, setting);
+        } else if (block instanceof Block.Signatures signatures) {
+            return SignatureSetter.pieces(signatures, setting);
+        } else if (block instanceof Block.Contents contents) {
+            return ProseSetter.contents(contents, setting);
+        }
+        throw new IllegalArgumentException("no setter for " + block.getClass());
+    }
+}
