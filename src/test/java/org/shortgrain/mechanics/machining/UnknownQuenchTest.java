@@ -1,0 +1,128 @@
+package org.shortgrain.mechanics.machining;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.quench.Quench;
+import org.shortgrain.mechanics.quench.QuenchedSection;
+import org.shortgrain.mechanics.quench.QuenchedSection.Shape;
+import org.shortgrain.mechanics.quench.StressRelief;
+import org.shortgrain.reference.QuenchTables;
+import org.shortgrain.terms.GrainDirection;
+
+/** Where the quench is not known, the bound from the W-temper yield (150 MPa for 7050) stands. */
+class UnknownQuenchTest {
+
+    private static final double MPA = 1e6;
+    private static final double EXACT = 1;
+    private final QuenchTables tables = QuenchTables.bundled();
+    private final ResidualStress residual = new ResidualStress(tables.published());
+
+    private Computed exposed(QuenchedSection section, StressRelief relief, FinishedSurface surface,
+            GrainDirection direction, OptionalDouble yield) {
+        return residual.at(new ResidualStressCase(tables.material("7075").orElseThrow(), section,
+                new Quench.Unknown(), relief, surface, direction, yield)).governing();
+    }
+
+    private Computed exposed(QuenchedSection section, FinishedSurface surface, GrainDirection direction) {
+        return exposed(section, new StressRelief.None(), surface, direction, OptionalDouble.empty());
+    }
+
+    private static FinishedSurface unknownPlace(Optional<GrainDirection> hole) {
+        return new FinishedSurface(OptionalDouble.empty(), OptionalDouble.empty(), Restraint.UNKNOWN, false, hole,
+                OptionalDouble.empty());
+    }
+
+    private static QuenchedSection unknownSize(Shape shape) {
+        return new QuenchedSection(shape, OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    @Test
+    void a_plate_of_unknown_size_shows_its_w_yield_in_plane_and_a_fifth_more_at_most() {
+        Computed c = exposed(unknownSize(Shape.PLATE), unknownPlace(Optional.empty()), GrainDirection.LT);
+
+        assertEquals(150 * MPA, c.value().value(), EXACT);
+        assertEquals(180 * MPA, c.value().high(), EXACT);
+        assertEquals(0, c.value().low(), EXACT);
+    }
+
+    @Test
+    void a_round_bar_shows_1_6_of_the_yield_along_and_0_6_across() {
+        QuenchedSection bar = unknownSize(Shape.ROUND_BAR);
+
+        assertEquals(240 * MPA, exposed(bar, unknownPlace(Optional.empty()), GrainDirection.L).value().value(), EXACT);
+        assertEquals(90 * MPA, exposed(bar, unknownPlace(Optional.empty()), GrainDirection.ST).value().value(), EXACT);
+    }
+
+    @Test
+    void a_hole_doubles_the_core_stress_of_a_plate_and_of_a_bar_bored_along_its_axis() {
+        assertEquals(300 * MPA, exposed(unknownSize(Shape.PLATE), unknownPlace(Optional.of(GrainDirection.ST)),
+                GrainDirection.LT).value().value(), EXACT);
+        assertEquals(180 * MPA, exposed(unknownSize(Shape.ROUND_BAR), unknownPlace(Optional.of(GrainDirection.L)),
+                GrainDirection.ST).value().value(), EXACT);
+    }
+
+    @Test
+    void short_transverse_stress_of_a_plate_lives_near_its_edges_and_an_unknown_place_is_near_one() {
+        QuenchedSection plate = QuenchedSection.of(Shape.PLATE, 0.1);
+        FinishedSurface farFromEdges = new FinishedSurface(OptionalDouble.of(0.03), OptionalDouble.of(0.02),
+                Restraint.UNKNOWN, false, Optional.empty(), OptionalDouble.of(0.2));
+
+        assertEquals(67.5 * MPA, exposed(plate, unknownPlace(Optional.empty()), GrainDirection.ST).value().value(),
+                EXACT);
+        assertEquals(0, exposed(plate, farFromEdges, GrainDirection.ST).value().value(), EXACT);
+    }
+
+    @Test
+    void a_shape_that_is_not_known_counts_as_the_worse_of_plate_and_bar() {
+        QuenchedSection unknown = unknownSize(Shape.UNKNOWN);
+
+        assertEquals(240 * MPA, exposed(unknown, unknownPlace(Optional.empty()), GrainDirection.L).value().value(),
+                EXACT);
+        assertEquals(150 * MPA, exposed(unknown, unknownPlace(Optional.empty()), GrainDirection.LT).value().value(),
+                EXACT);
+        assertEquals(90 * MPA, exposed(unknown, unknownPlace(Optional.empty()), GrainDirection.ST).value().value(),
+                EXACT);
+    }
+
+    @Test
+    void a_surface_that_is_still_the_quenched_one_shows_no_tension_and_is_given_no_compression() {
+        Computed c = exposed(QuenchedSection.of(Shape.PLATE, 0.05), FinishedSurface.face(0, 0.05, Restraint.UNKNOWN),
+                GrainDirection.LT);
+
+        assertEquals(0, c.value().high(), EXACT);
+        assertEquals(0, c.value().value(), EXACT);
+    }
+
+    /** Prime and Hill 2002 (authors' summary): stretching leaves about a tenth; 0.13 and 25 MPa are planned for. */
+    @Test
+    void a_stretched_plate_keeps_at_least_25_mpa() {
+        Computed c = exposed(unknownSize(Shape.PLATE), new StressRelief.Stretched(OptionalDouble.empty()),
+                unknownPlace(Optional.empty()), GrainDirection.L, OptionalDouble.empty());
+
+        assertEquals(25 * MPA, c.value().value(), EXACT);
+    }
+
+    @Test
+    void an_elastic_sum_is_capped_at_the_yield_strength_of_the_final_temper() {
+        Computed c = exposed(unknownSize(Shape.PLATE), new StressRelief.None(),
+                unknownPlace(Optional.of(GrainDirection.LT)), GrainDirection.L, OptionalDouble.of(386 * MPA));
+
+        assertEquals(386 * MPA, c.value().value(), EXACT, "3 x 150 MPa without the cap");
+        assertTrue(c.notes().stream().anyMatch(note -> note.contains("capped")));
+    }
+
+    @Test
+    void a_finished_section_that_does_not_fit_into_the_blank_is_reported() {
+        Computed c = exposed(QuenchedSection.of(Shape.PLATE, 0.05), FinishedSurface.face(0.03, 0.04, Restraint.HELD),
+                GrainDirection.LT);
+
+        assertFalse(c.validity().inside());
+        assertEquals(150 * MPA, c.value().value(), EXACT);
+    }
+}
