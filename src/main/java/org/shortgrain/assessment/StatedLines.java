@@ -1,0 +1,122 @@
+package org.shortgrain.assessment;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import org.shortgrain.part.Axis;
+import org.shortgrain.part.Humidity;
+import org.shortgrain.part.Origin;
+import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Provenance;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
+import org.shortgrain.part.StressDirection;
+import org.shortgrain.part.Word;
+import org.shortgrain.review.StatedLine;
+
+/** Lists a part description value by value, as it was entered, for the report. */
+final class StatedLines {
+
+    private final List<StatedLine> lines = new ArrayList<>();
+
+    private StatedLines() {
+    }
+
+    /**
+     * {@return every value, none and unknown of a description, in its order}
+     *
+     * @param description the description
+     */
+    static List<StatedLine> of(PartDescription description) {
+        StatedLines walk = new StatedLines();
+        walk.record(description);
+        return List.copyOf(walk.lines);
+    }
+
+    private void record(Record group) {
+        for (RecordComponent component : group.getClass().getRecordComponents()) {
+            if (value(group, component) instanceof Stated<?> stated) {
+                stated(stated);
+            }
+        }
+    }
+
+    private void stated(Stated<?> stated) {
+        if (stated instanceof Stated.Known<?> known) {
+            known(known);
+        } else if (stated instanceof Stated.None<?> none) {
+            lines.add(new StatedLine(none.at().path(), "none", "", note(none.provenance())));
+        } else if (stated instanceof Stated.Unknown<?> unknown) {
+            lines.add(new StatedLine(unknown.at().path(), "unknown", "", ""));
+        }
+    }
+
+    private void known(Stated.Known<?> known) {
+        Object first = known.alternatives().get(0);
+        if (isGroup(first)) {
+            known.alternatives().forEach(group -> record((Record) group));
+        } else if (first instanceof List<?> list && !list.isEmpty() && isGroup(list.get(0))) {
+            known.alternatives().forEach(groups -> ((List<?>) groups).forEach(group -> record((Record) group)));
+        } else {
+            List<String> texts = known.alternatives().stream().map(StatedLines::text).toList();
+            lines.add(new StatedLine(known.at().path(), String.join(" or ", texts), "", note(known.provenance())));
+        }
+    }
+
+    /** A group is a record with an origin; everything else is a value. */
+    private static boolean isGroup(Object value) {
+        if (!(value instanceof Record)) {
+            return false;
+        }
+        for (RecordComponent component : value.getClass().getRecordComponents()) {
+            if (component.getType() == Origin.class) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String text(Object value) {
+        if (value instanceof Range range) {
+            return range.entered();
+        }
+        if (value instanceof Word word) {
+            return word.word();
+        }
+        if (value instanceof Axis axis) {
+            return axis.entered();
+        }
+        if (value instanceof StressDirection.Named named) {
+            return named.word().word();
+        }
+        if (value instanceof StressDirection.Along along) {
+            return "axis " + along.axis().entered();
+        }
+        if (value instanceof Humidity humidity) {
+            return humidity.relative().map(Range::entered)
+                    .orElseGet(() -> humidity.word().map(Word::word).orElse(""));
+        }
+        if (value instanceof List<?> list) {
+            return String.join(", ", list.stream().map(StatedLines::text).toList());
+        }
+        return String.valueOf(value);
+    }
+
+    private static String note(Provenance provenance) {
+        List<String> words = new ArrayList<>();
+        if (provenance.kind() != Provenance.Kind.STATED) {
+            words.add(provenance.kind().word());
+        }
+        provenance.scope().ifPresent(scope -> words.add("for the " + scope.word()));
+        provenance.ref().ifPresent(words::add);
+        return String.join("; ", words);
+    }
+
+    private static Object value(Record group, RecordComponent component) {
+        try {
+            return component.getAccessor().invoke(group);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(component.toString(), e);
+        }
+    }
+}
