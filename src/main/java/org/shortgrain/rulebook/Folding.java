@@ -1,0 +1,169 @@
+package org.shortgrain.rulebook;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.shortgrain.part.Location;
+import org.shortgrain.review.Factor;
+import org.shortgrain.review.Finding;
+import org.shortgrain.review.Grade;
+
+/**
+ * Turns what rules raised into the findings of a report: each said once, one finding for one cause, the gravest first.
+ */
+final class Folding {
+
+    private static final String NOT_READ = " None of the rule's sources has been read, so this is a condition and no"
+            + " objection: confirm against the source.";
+
+    private final Map<String, RuleInfo> rules;
+    private final List<String> features;
+
+    /**
+     * Makes a folding.
+     *
+     * @param rules    rules by id
+     * @param features ids of the features in the order of the description
+     */
+    Folding(Map<String, RuleInfo> rules, List<String> features) {
+        this.rules = rules;
+        this.features = features;
+    }
+
+    /**
+     * {@return what was raised, folded; findings are numbered, questions come last and are not}
+     *
+     * @param raised what was raised, in any order
+     */
+    List<Finding> findings(Collection<Findings.Raised> raised) {
+        List<Draft> drafts = new ArrayList<>(merged(raised));
+        drafts.sort(order());
+        List<Draft> kept = folded(drafts);
+        List<Finding> findings = new ArrayList<>();
+        for (Draft draft : kept) {
+            if (!draft.asks()) {
+                findings.add(draft.finding(String.format(Locale.ROOT, "F-%02d", findings.size() + 1)));
+            }
+        }
+        kept.stream().filter(Draft::asks).forEach(draft -> findings.add(draft.finding("")));
+        return findings;
+    }
+
+    /** The same rule may match twice for one reason: the same statement at the same place is one finding. */
+    private Collection<Draft> merged(Collection<Findings.Raised> raised) {
+        Map<Object, Draft> drafts = new LinkedHashMap<>();
+        List<Findings.Raised> sorted = new ArrayList<>(raised);
+        // the engine's order of firing is not fixed; evidence must not depend on it
+        sorted.sort(Comparator.comparing((Findings.Raised one) -> one.evidence().toString())
+                .thenComparing(one -> one.at().toString()));
+        for (Findings.Raised one : sorted) {
+            drafts.computeIfAbsent(List.of(one.rule(), one.feature(), one.statement()),
+                    key -> new Draft(rules.get(one.rule()), one.feature(), one.statement()))
+                    .add(one.evidence(), one.at());
+        }
+        return drafts.values();
+    }
+
+    private Comparator<Draft> order() {
+        return Comparator.comparing((Draft draft) -> draft.rule.effectiveGrade())
+                .thenComparing(draft -> draft.rule.factor() == Factor.COMBINED ? 0 : 1)
+                .thenComparing(draft -> draft.rule, RuleInfo.ORDER)
+                .thenComparingInt(draft -> draft.feature.map(this::position).orElse(-1))
+                .thenComparing(draft -> draft.feature.orElse(""))
+                .thenComparing(draft -> draft.statement);
+    }
+
+    private int position(String feature) {
+        int position = features.indexOf(feature);
+        return position < 0 ? features.size() : position;
+    }
+
+    /** A finding takes in what it subsumes; the gravest takes first, and what is taken in still takes in its own. */
+    private List<Draft> folded(List<Draft> drafts) {
+        Map<Draft, Draft> home = new LinkedHashMap<>();
+        for (Draft draft : drafts) {
+            for (Draft other : drafts) {
+                if (other != draft && draft.covers(other) && subsumed(draft.rule).contains(other.rule.id())) {
+                    home.putIfAbsent(other, draft);
+                }
+            }
+        }
+        List<Draft> kept = new ArrayList<>();
+        for (Draft draft : drafts) {
+            if (home.containsKey(draft)) {
+                last(draft, home).takeIn(draft);
+            } else {
+                kept.add(draft);
+            }
+        }
+        return kept;
+    }
+
+    private static Draft last(Draft draft, Map<Draft, Draft> home) {
+        Draft at = draft;
+        while (home.containsKey(at)) {
+            at = home.get(at);
+        }
+        return at;
+    }
+
+    private Set<String> subsumed(RuleInfo rule) {
+        Set<String> reached = new LinkedHashSet<>();
+        List<String> open = new ArrayList<>(rule.subsumes());
+        while (!open.isEmpty()) {
+            String id = open.remove(0);
+            if (reached.add(id) && rules.containsKey(id)) {
+                open.addAll(rules.get(id).subsumes());
+            }
+        }
+        return reached;
+    }
+
+    private static final class Draft {
+        private final RuleInfo rule;
+        private final Optional<String> feature;
+        private final String statement;
+        private final Set<String> evidence = new LinkedHashSet<>();
+        private final Set<Location> at = new LinkedHashSet<>();
+        private final Set<String> foldedIn = new TreeSet<>();
+
+        Draft(RuleInfo rule, Optional<String> feature, String statement) {
+            this.rule = rule;
+            this.feature = feature;
+            this.statement = statement;
+        }
+
+        boolean asks() {
+            return rule.effectiveGrade() == Grade.QUESTION;
+        }
+
+        void add(Collection<String> moreEvidence, Collection<Location> morePlaces) {
+            evidence.addAll(moreEvidence);
+            at.addAll(morePlaces);
+        }
+
+        boolean covers(Draft other) {
+            return feature.isEmpty() || feature.equals(other.feature);
+        }
+
+        void takeIn(Draft other) {
+            foldedIn.add(other.rule.id());
+            add(other.evidence, other.at);
+        }
+
+        Finding finding(String number) {
+            boolean lowered = rule.grade() == Grade.OBJECTION && rule.effectiveGrade() != Grade.OBJECTION;
+            return new Finding(number, rule.id(), rule.effectiveGrade(), rule.factor(), feature, rule.title(),
+                    lowered ? statement + NOT_READ : statement, List.copyOf(evidence), rule.why(), rule.remedies(),
+                    rule.sources(), List.copyOf(at), List.copyOf(foldedIn), rule.needsConfirmation());
+        }
+    }
+}

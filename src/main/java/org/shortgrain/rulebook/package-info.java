@@ -1,0 +1,46 @@
+/**
+ * The rulebook: rules that read facts and raise findings.
+ *
+ * <p>A rulebook is a folder: {@code rulebook.yaml} (edition), {@code *.drl} (rules, one file for each subject),
+ * {@code data/} (tables), {@code sources.yaml} (documents) and {@code examples/} (two descriptions for each rule).
+ * The shipped one lies in {@code rules/}, is compiled when the tool is built and starts without a compiler; an edited one
+ * is compiled when it is first used.
+ *
+ * <h2>A rule</h2>
+ * One rule is one block, and all that the tool says of it stands on it:
+ * <pre>{@code
+ * package rules.stress;                                  // file rules/stress.drl
+ * import org.shortgrain.rulebook.facts.*;
+ * global org.shortgrain.rulebook.Findings findings;
+ *
+ * rule "STRESS-03"
+ * @title("Bush pressed into a bore whose wall is stressed across the grain")
+ * @factor("stress")                                      // material, stress, environment, combined, record
+ * @grade("condition")                                    // objection, condition, question, advice
+ * @applies("fit")                                        // optional: what a part must have for the rule to be asked
+ * @sources("doc-id | clause | read ;; other-id | page 3 | secondary")
+ * @why("What happens if nobody acts.")
+ * @remedies("first choice ;; second choice")             // in order of preference
+ * @subsumes("STRESS-07 STRESS-09")                       // optional: the same cause, said less precisely
+ * when
+ *   $place : Place( pressedFit, stressedAcrossGrain )
+ * then
+ *   findings.raise($place.id(), "The wall of the bore carries " + $place.hoopText() + ".")
+ *       .evidence("fit " + $place.fitText())
+ *       .at($place.at());
+ * end
+ * }</pre>
+ *
+ * <ul>
+ * <li>The package is {@code rules.} and the file's name, with {@code _} for {@code -}.</li>
+ * <li>The id is a subject in capitals, a hyphen and a number of at least two digits; ids are unique in the rulebook.</li>
+ * <li>Texts may run over several lines; white space in them counts as one space.</li>
+ * <li>A rule that rests only on sources nobody here has seen cannot object: its objection becomes a condition.</li>
+ * <li>A rule may subsume only rules that are not graver than itself. Where both are raised at one place, the subsumed
+ *     one is folded into the other; a finding on the whole part takes in what is raised at any place.</li>
+ * <li>Facts are immutable: rules insert and change nothing, so that their order does not matter.</li>
+ * <li>The engine mistakes methods with names such as {@code n}, {@code x} or {@code be} (any run of letters of
+ *     {@code alphaIndexedBy} and {@code betaIndexedBy}) for its own: facts and helpers have longer names.</li>
+ * </ul>
+ */
+package org.shortgrain.rulebook;
