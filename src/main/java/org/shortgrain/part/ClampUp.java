@@ -18,15 +18,19 @@ package org.shortgrain.part;
  */
 public record ClampUp(
         @In(Dimension.LENGTH) @Meaning("Gap before clamping.") Stated<Range> gap,
-        @In(Dimension.LENGTH) @Meaning("Free span that bends.") Stated<Range> span,
-        @In(Dimension.LENGTH) @Meaning("Thickness that bends.") Stated<Range> thickness,
-        @In(Dimension.LENGTH) @Meaning("Width that bends.") Stated<Range> width,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Free span that bends.") Stated<Range> span,
+        @In(Dimension.LENGTH) @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK)
+        @Meaning("Thickness that bends.") Stated<Range> thickness,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Width that bends.") Stated<Range> width,
         @Meaning("How the strip is held.") Stated<Support> held,
         @Meaning("Shim, or none.") Stated<Shim> shim,
         @In(Dimension.LENGTH) @Meaning("Largest gap allowed without shim.") Stated<Range> maxGapWithoutShim,
-        @In(Dimension.FORCE) @Meaning("Preload available to close the gap.") Stated<Range> preload,
-        @In(Dimension.LENGTH) @Meaning("Thickness of the other flexible part.") Stated<Range> otherThickness,
-        @In(Dimension.LENGTH) @Meaning("Span of the other flexible part.") Stated<Range> otherSpan,
-        @In(Dimension.LENGTH) @Meaning("Width of the other flexible part.") Stated<Range> otherWidth,
+        @In(Dimension.FORCE) @Limits(min = 0) @Meaning("Preload available to close the gap.") Stated<Range> preload,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Thickness of the other flexible part.")
+        Stated<Range> otherThickness,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Span of the other flexible part.")
+        Stated<Range> otherSpan,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Width of the other flexible part.")
+        Stated<Range> otherWidth,
         Origin origin) {
 }

@@ -15,14 +15,15 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Concentration(
-        @Meaning("Elastic concentration factor on the nominal stress.") Stated<Double> kt,
+        @InShort @Limits(min = 1) @Meaning("Elastic concentration factor on the nominal stress.") Stated<Double> kt,
         @Meaning("Hole, fillet or notch, to compute the factor.") Stated<ConcentrationKind> kind,
         @Meaning("Tension or bending.") Stated<LoadMode> mode,
-        @In(Dimension.LENGTH) @Meaning("Full width or larger diameter.") Stated<Range> width,
-        @In(Dimension.LENGTH) @Meaning("Reduced width or smaller diameter.") Stated<Range> netWidth,
-        @In(Dimension.LENGTH) @Meaning("Hole diameter.") Stated<Range> diameter,
-        @In(Dimension.LENGTH) @Meaning("Fillet or notch radius.") Stated<Range> radius,
-        @In(Dimension.LENGTH) @Meaning("Notch depth.") Stated<Range> depth,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Full width or larger diameter.") Stated<Range> width,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Reduced width or smaller diameter.")
+        Stated<Range> netWidth,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Hole diameter.") Stated<Range> diameter,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Fillet or notch radius.") Stated<Range> radius,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Notch depth.") Stated<Range> depth,
         @Meaning("Whether the bar is round.") Stated<Boolean> round,
         Origin origin) {
 }

@@ -13,5 +13,11 @@ public enum DirectionWord implements Word {
     /** Several directions. */
     MIXED,
     /** Across the flow lines. */
-    ACROSS_FLOW
+    ACROSS_FLOW;
+
+    /** {@return the word; L, LT and ST stand in capitals, as the trade writes them} */
+    @Override
+    public String word() {
+        return this == L || this == LT || this == ST ? name() : Word.super.word();
+    }
 }

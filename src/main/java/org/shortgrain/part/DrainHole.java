@@ -11,7 +11,7 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record DrainHole(
-        @In(Dimension.LENGTH) @Meaning("Diameter.") Stated<Range> diameter,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Diameter.") Stated<Range> diameter,
         @Meaning("Whether it lies at the lowest point in the attitudes stated.") Stated<Boolean> atLowestPoint,
         @In(Dimension.LENGTH) @Meaning("Distance from the lower end of the floor.") Stated<Range> fromLowEnd,
         @Meaning("Whether the way out goes on through neighbouring structure.") Stated<Boolean> pathContinues,

@@ -11,8 +11,9 @@ import java.util.List;
  * @param origin where the group stands, and its reference
  */
 public record Drawing(
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Drawing or model number.") Stated<String> number,
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Its revision.") Stated<String> revision,
-        @Meaning("Change notices, deviations and concessions in force, or none.") Stated<List<String>> changes,
+        @Minimum(Minimum.Role.IDENTITY) @Verbatim @Meaning("Drawing or model number.") Stated<String> number,
+        @Minimum(Minimum.Role.IDENTITY) @Verbatim @Meaning("Its revision.") Stated<String> revision,
+        @Verbatim @Meaning("Change notices, deviations and concessions in force, or none.")
+        Stated<List<String>> changes,
         Origin origin) {
 }

@@ -9,8 +9,8 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Envelope(
-        @In(Dimension.LENGTH) @Meaning("Greatest height.") Stated<Range> height,
-        @In(Dimension.LENGTH) @Meaning("Greatest width.") Stated<Range> width,
-        @In(Dimension.LENGTH) @Meaning("Greatest length.") Stated<Range> length,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Greatest height.") Stated<Range> height,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Greatest width.") Stated<Range> width,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Greatest length.") Stated<Range> length,
         Origin origin) {
 }

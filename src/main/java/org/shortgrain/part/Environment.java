@@ -14,8 +14,8 @@ import java.util.List;
  * @param origin where the group stands, and its reference
  */
 public record Environment(
-        @Minimum(Minimum.Role.JUDGING) @Vocabulary(Vocabulary.List.ZONES) @Meaning("Zone of the vehicle or structure, the worst of several. Unknown: the worst of the "
-                + "list.")
+        @Minimum(Minimum.Role.JUDGING) @Vocabulary(Vocabulary.List.ZONES)
+        @Meaning("Zone of the vehicle or structure, the worst of several. Unknown: the worst of the list.")
         Stated<List<String>> zone,
         @Meaning("Salt in the air. Absent or unknown: coastal.") Stated<Salt> salt,
         @In(Dimension.TEMPERATURE) @Meaning("Lowest and highest temperature.") Stated<Range> temperature,

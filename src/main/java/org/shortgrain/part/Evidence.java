@@ -18,7 +18,8 @@ package org.shortgrain.part;
 public record Evidence(
         @In(Dimension.CONDUCTIVITY) @Meaning("Electrical conductivity.") Stated<Range> conductivity,
         @Meaning("Hardness with its scale.") Stated<String> hardness,
-        @Key("yield_strength") @In(Dimension.STRESS) @Meaning("Measured yield strength.") Stated<Range> yield,
+        @Key("yield_strength") @In(Dimension.STRESS) @Limits(positive = true) @Meaning("Measured yield strength.")
+        Stated<Range> yield,
         @Meaning("Macro-etch report.") Stated<String> grainFlowEtch,
         @Meaning("Mill or forger certificate and heat-treat chart.") Stated<String> certificate,
         @Meaning("Stress-corrosion lot test.") Stated<String> sccTest,

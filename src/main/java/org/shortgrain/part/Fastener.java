@@ -19,15 +19,15 @@ package org.shortgrain.part;
  */
 public record Fastener(
         @Meaning("Type: bolt, screw, rivet, stud.") Stated<String> type,
-        @In(Dimension.LENGTH) @Meaning("Diameter.") Stated<Range> diameter,
-        @In(Dimension.LENGTH) @Meaning("Grip length.") Stated<Range> grip,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Diameter.") Stated<Range> diameter,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Grip length.") Stated<Range> grip,
         @In(Dimension.TORQUE) @Meaning("Torque.") Stated<Range> torque,
-        @In(Dimension.FORCE) @Meaning("Preload.") Stated<Range> preload,
+        @In(Dimension.FORCE) @Limits(min = 0) @Meaning("Preload.") Stated<Range> preload,
         @Meaning("Lubrication, or none.") Stated<String> lubrication,
         @Meaning("How the thread was made.") Stated<ThreadMaking> thread,
         @Meaning("Material and condition.") Stated<String> material,
         @Meaning("Plating, or none.") Stated<String> plating,
-        @In(Dimension.STRESS) @Meaning("Tensile strength.") Stated<Range> strength,
+        @In(Dimension.STRESS) @Limits(positive = true) @Meaning("Tensile strength.") Stated<Range> strength,
         @Meaning("Installed with wet sealant.") Stated<Boolean> installedWet,
         @Meaning("Whether it clamps the arms of a clevis.") Stated<Boolean> clevis,
         Origin origin) {

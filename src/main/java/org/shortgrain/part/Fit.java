@@ -22,24 +22,29 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Fit(
-        @Meaning("Kind of fit.") Stated<FitKind> kind,
+        @InShort @Meaning("Kind of fit.") Stated<FitKind> kind,
         @Meaning("Whether the part is the outer or the inner member. Absent: outer.") Stated<FitRole> role,
-        @In(Dimension.LENGTH) @Meaning("Hole diameter, limits.") Stated<Range> hole,
-        @In(Dimension.LENGTH) @Meaning("Outside diameter of the bush or pin, limits.") Stated<Range> bush,
-        @In(Dimension.LENGTH) @Meaning("Diametral interference, where the limits of hole and bush are not given.")
-        Stated<Range> interference,
-        @In(Dimension.LENGTH) @Meaning("Bore of the bush; absent for a solid pin.") Stated<Range> bushBore,
-        @In(Dimension.LENGTH) @Meaning("Outside diameter of the outer member: twice the smallest distance from the centre to "
-                + "an edge.")
+        @In(Dimension.LENGTH) @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK)
+        @Meaning("Hole diameter, limits.") Stated<Range> hole,
+        @In(Dimension.LENGTH) @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK)
+        @Meaning("Outside diameter of the bush or pin, limits.") Stated<Range> bush,
+        @In(Dimension.LENGTH) @Limits(min = Double.NEGATIVE_INFINITY)
+        @Meaning("Diametral interference, where the limits of hole and bush are not given.") Stated<Range> interference,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Bore of the bush; absent for a solid pin.")
+        Stated<Range> bushBore,
+        @In(Dimension.LENGTH) @Limits(positive = true)
+        @Meaning("Outside diameter of the outer member: twice the smallest distance from the centre to an edge.")
         Stated<Range> outerWidth,
-        @In(Dimension.LENGTH) @Meaning("Smallest distance from the hole centre to an edge.") Stated<Range> edgeDistance,
-        @In(Dimension.LENGTH) @Meaning("Length of the fit.") Stated<Range> length,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Smallest distance from the hole centre to an edge.")
+        Stated<Range> edgeDistance,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Length of the fit.") Stated<Range> length,
         @Meaning("Material and condition of the other member.") Stated<String> bushMaterial,
         @Meaning("Coating of the other member, or none.") Stated<String> bushCoating,
         @Meaning("Installed with wet sealant or primer.") Stated<Boolean> installedWet,
         @Meaning("Whether the ends are sealed.") Stated<Boolean> sealedEnds,
         @In(Dimension.TEMPERATURE) @Meaning("Lowest long-lasting temperature.") Stated<Range> coldest,
-        @Meaning("Taper on diameter of a taper pin or thread.") Stated<Double> taper,
-        @In(Dimension.LENGTH) @Meaning("Axial advance of a taper pin or thread.") Stated<Range> advance,
+        @Limits(positive = true) @Meaning("Taper on diameter of a taper pin or thread.") Stated<Double> taper,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Axial advance of a taper pin or thread.")
+        Stated<Range> advance,
         Origin origin) {
 }

@@ -8,7 +8,7 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Fluid(
-        @Vocabulary(Vocabulary.List.FLUIDS) @Meaning("Name, a word of the fluid list.") Stated<String> name,
+        @InShort @Vocabulary(Vocabulary.List.FLUIDS) @Meaning("Name, a word of the fluid list.") Stated<String> name,
         @Meaning("Composition.") Stated<String> composition,
         Origin origin) {
 }

@@ -10,9 +10,9 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record ForgingDrawing(
-        @Meaning("Forging drawing number.") Stated<String> drawing,
-        @Meaning("Its revision.") Stated<String> revision,
-        @Meaning("Forging supplier.") Stated<String> supplier,
-        @Meaning("Die number.") Stated<String> die,
+        @Verbatim @Meaning("Forging drawing number.") Stated<String> drawing,
+        @Verbatim @Meaning("Its revision.") Stated<String> revision,
+        @Verbatim @Meaning("Forging supplier.") Stated<String> supplier,
+        @Verbatim @Meaning("Die number.") Stated<String> die,
         Origin origin) {
 }

@@ -18,19 +18,24 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Form(
-        @Minimum(Minimum.Role.JUDGING) @Meaning("Form in which the material was made. Absent: judged as the worst form of the alloy.")
+        @Minimum(Minimum.Role.JUDGING)
+        @Meaning("Form in which the material was made. Absent: judged as the worst form of the alloy.")
         Stated<Product> product,
-        @Minimum(Minimum.Role.JUDGING) @In(Dimension.LENGTH) @Meaning("Ruling section when quenched, or none where nothing is quenched. Absent: the quench "
-                + "stress is bounded.")
+        @Minimum(value = Minimum.Role.JUDGING, noneAnswers = true) @In(Dimension.LENGTH)
+        @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK)
+        @Meaning("Ruling section when quenched, or none where nothing is quenched. Absent: the quench stress is "
+                + "bounded.")
         Stated<Range> heatTreatThickness,
-        @In(Dimension.LENGTH) @Meaning("Second dimension of that section.") Stated<Range> heatTreatWidth,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Second dimension of that section.")
+        Stated<Range> heatTreatWidth,
         @Meaning("Shape when quenched.") Stated<Shape> heatTreatShape,
-        @In(Dimension.LENGTH) @Meaning("Thinnest to thickest finished section.") Stated<Range> finishedThickness,
+        @In(Dimension.LENGTH) @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK)
+        @Meaning("Thinnest to thickest finished section.") Stated<Range> finishedThickness,
         @Meaning("What the neighbours leave room for.") Stated<Envelope> envelope,
-        @In(Dimension.MASS) @Meaning("Finished mass.") Stated<Range> mass,
-        @In(Dimension.LENGTH) @Meaning("Diameter of a round part.") Stated<Range> diameter,
-        @In(Dimension.LENGTH) @Meaning("Length.") Stated<Range> length,
-        @In(Dimension.LENGTH) @Meaning("Width.") Stated<Range> width,
-        @In(Dimension.LENGTH) @Meaning("Wall of a tube or vessel.") Stated<Range> wall,
+        @In(Dimension.MASS) @Limits(positive = true) @Meaning("Finished mass.") Stated<Range> mass,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Diameter of a round part.") Stated<Range> diameter,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Length.") Stated<Range> length,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Width.") Stated<Range> width,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Wall of a tube or vessel.") Stated<Range> wall,
         Origin origin) {
 }

@@ -21,22 +21,24 @@ import java.util.List;
  * @param origin where the group stands, and its reference
  */
 public record Identity(
-        @Minimum(Minimum.Role.REFUSED) @Meaning("Part number as in the title block. Without it no report is made.")
-        Stated<String> number,
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Revision as in the title block. Without it the report is not tied to a design.")
+        @Minimum(Minimum.Role.REFUSED) @Verbatim
+        @Meaning("Part number as in the title block. Without it no report is made.") Stated<String> number,
+        @Minimum(Minimum.Role.IDENTITY) @Verbatim
+        @Meaning("Revision as in the title block. Without it the report is not tied to a design.")
         Stated<String> revision,
-        @Meaning("Name as in the title block.") Stated<String> name,
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("What the loss of the part means. Absent or unknown: judged as safety_critical.")
+        @Verbatim @Meaning("Name as in the title block.") Stated<String> name,
+        @Minimum(Minimum.Role.IDENTITY)
+        @Meaning("What the loss of the part means. Absent or unknown: judged as safety_critical.")
         Stated<Criticality> criticality,
         @Meaning("Whether no other part carries the load when this one fails. Absent: taken as true.")
         Stated<Boolean> singleLoadPath,
         @Meaning("What the part does, in one line.") Stated<String> function,
         @Meaning("What happens when it fails, in one line.") Stated<String> effectOfFailure,
-        @Meaning("Organisation that decides on the design.") Stated<String> designAuthority,
-        @Meaning("Number of the next assembly.") Stated<String> nextAssembly,
-        @Meaning("Who makes the part.") Stated<String> manufacturer,
-        @Meaning("Serial numbers or lots the review covers.") Stated<List<String>> serials,
-        @Meaning("Line numbers or vehicles the review covers.") Stated<String> effectivity,
-        @In(Dimension.TIME) @Meaning("Calendar life.") Stated<Range> life,
+        @Verbatim @Meaning("Organisation that decides on the design.") Stated<String> designAuthority,
+        @Verbatim @Meaning("Number of the next assembly.") Stated<String> nextAssembly,
+        @Verbatim @Meaning("Who makes the part.") Stated<String> manufacturer,
+        @Verbatim @Meaning("Serial numbers or lots the review covers.") Stated<List<String>> serials,
+        @Verbatim @Meaning("Line numbers or vehicles the review covers.") Stated<String> effectivity,
+        @In(Dimension.TIME) @Limits(positive = true) @Meaning("Calendar life.") Stated<Range> life,
         Origin origin) {
 }

@@ -1,9 +1,7 @@
 package org.shortgrain.part;
 
-/** A level in words. */
+/** A level in words; {@code none} is no level but the state none. */
 public enum Level implements Word {
-    /** None. */
-    NONE,
     /** Low. */
     LOW,
     /** Moderate. */

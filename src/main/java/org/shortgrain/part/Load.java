@@ -24,12 +24,13 @@ public record Load(
         @In(Dimension.STRESS) @Meaning("Nominal stress, tension positive.") Stated<Range> stress,
         @Meaning("In words, when no number is known.") Stated<Level> level,
         @Meaning("Grain direction, where it is not that of the feature.") Stated<GrainDirection> direction,
-        @Meaning("Share of calendar time, 0 to 1. Absent: 1.") Stated<Double> shareOfLife,
+        @In(Dimension.SHARE) @Meaning("Share of calendar time, 0 to 1. Absent: 1.") Stated<Double> shareOfLife,
         @In(Dimension.STRESS) @Meaning("Pressure in a vessel or tube.") Stated<Range> pressure,
-        @In(Dimension.LENGTH) @Meaning("Inside diameter of the vessel or tube.") Stated<Range> bore,
-        @In(Dimension.LENGTH) @Meaning("Wall of the vessel or tube.") Stated<Range> wall,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Inside diameter of the vessel or tube.")
+        Stated<Range> bore,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Wall of the vessel or tube.") Stated<Range> wall,
         @In(Dimension.FORCE) @Meaning("Force.") Stated<Range> force,
-        @In(Dimension.AREA) @Meaning("Area that carries it.") Stated<Range> area,
+        @In(Dimension.AREA) @Limits(positive = true) @Meaning("Area that carries it.") Stated<Range> area,
         @Meaning("Stress report and revision.") Stated<String> report,
         @Key("transient") @Meaning("Short-lived loads that are not counted.") Stated<String> transientLoads,
         Origin origin) {

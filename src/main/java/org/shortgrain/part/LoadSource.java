@@ -1,5 +1,7 @@
 package org.shortgrain.part;
 
+import java.util.List;
+
 /** Where a lasting load comes from. */
 public enum LoadSource implements Word {
     /** Standing weight. */
@@ -27,5 +29,11 @@ public enum LoadSource implements Word {
     /** On jacks or stands. */
     JACKED,
     /** Lasting, source not said. */
-    STANDING_UNSPECIFIED
+    STANDING_UNSPECIFIED;
+
+    /** {@return the American spelling as well} */
+    @Override
+    public List<String> otherSpellings() {
+        return this == PRESSURISATION ? List.of("pressurization") : List.of();
+    }
 }

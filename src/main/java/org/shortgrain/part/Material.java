@@ -24,25 +24,27 @@ import java.util.List;
  * @param origin where the group stands, and its reference
  */
 public record Material(
-        @Minimum(Minimum.Role.JUDGING) @Meaning("Registered designation, such as 7075, 4340, 17-4PH, Ti-6Al-4V. Unknown: the worst of "
-                + "the family, if one is given.")
+        @Minimum(Minimum.Role.JUDGING)
+        @Meaning("Registered designation, such as 7075, 4340, 17-4PH, Ti-6Al-4V. Unknown: the worst of the family, "
+                + "if one is given.")
         Stated<String> alloy,
-        @Minimum(Minimum.Role.JUDGING) @Meaning("Final temper or condition with all digits, such as T7351 or H1025. Unknown: the most "
-                + "susceptible temper of the alloy.")
+        @Minimum(Minimum.Role.JUDGING)
+        @Meaning("Final temper or condition with all digits, such as T7351 or H1025. Unknown: the most susceptible "
+                + "temper of the alloy.")
         Stated<String> temper,
-        @Vocabulary(Vocabulary.List.FAMILIES) @Meaning("Material family, used as the worst of the family when the alloy is unknown.")
-        Stated<String> family,
+        @Vocabulary(Vocabulary.List.FAMILIES)
+        @Meaning("Material family, used as the worst of the family when the alloy is unknown.") Stated<String> family,
         @Meaning("Temper in which the material is bought, where it is heat treated again.")
         Stated<String> temperAsProcured,
         @Meaning("Specification it is bought to.") Stated<String> procurementSpec,
-        @Meaning("Type or class in that specification.") Stated<String> specClass,
+        @Verbatim @Meaning("Type or class in that specification.") Stated<String> specClass,
         @Meaning("UNS number.") Stated<String> uns,
         @Meaning("Cladding, or none.") Stated<Clad> clad,
-        @In(Dimension.STRESS) @Meaning("Tensile strength band of the drawing (steels, PH steels, titanium).")
-        Stated<Range> strength,
+        @In(Dimension.STRESS) @Limits(positive = true)
+        @Meaning("Tensile strength band of the drawing (steels, PH steels, titanium).") Stated<Range> strength,
         @Meaning("Hardness with its scale, such as 40 HRC.") Stated<String> hardness,
-        @Meaning("Heat number.") Stated<String> heat,
-        @Meaning("Lot number.") Stated<String> lot,
+        @Verbatim @Meaning("Heat number.") Stated<String> heat,
+        @Verbatim @Meaning("Lot number.") Stated<String> lot,
         @Meaning("Own stress-corrosion thresholds by direction, with their report.")
         Stated<List<UserThreshold>> userThreshold,
         @Meaning("Anything a reader should know.") Stated<String> remarks,

@@ -12,6 +12,9 @@ public @interface Minimum {
     /** {@return what the absence holds back} */
     Role value();
 
+    /** {@return whether {@code none} answers it: no fit, no lasting load, nothing quenched} */
+    boolean noneAnswers() default false;
+
     /** What a minimum field is needed for. */
     enum Role {
         /** Without it the report cannot be tied to a part, a drawing or a card: caps sign-off. */

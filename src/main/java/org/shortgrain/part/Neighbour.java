@@ -16,7 +16,7 @@ public record Neighbour(
         @Meaning("What it is.") Stated<String> what,
         @Meaning("Its material.") Stated<String> material,
         @Meaning("Its coating, or none.") Stated<String> coating,
-        @Meaning("Its wetted area over that of the part.") Stated<Double> areaRatio,
+        @Limits(positive = true) @Meaning("Its wetted area over that of the part.") Stated<Double> areaRatio,
         @Meaning("Whether it is insulated from the part.") Stated<Boolean> insulated,
         @Meaning("Whether the joint can be wet.") Stated<Boolean> wetted,
         @Meaning("Whether the pair is stated to be compatible, when no material is given.") Stated<Boolean> compatible,

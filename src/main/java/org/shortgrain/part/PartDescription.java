@@ -36,7 +36,8 @@ public record PartDescription(
         @Meaning("Alloy, temper and order.") Stated<Material> material,
         @Meaning("Form, sections and size.") Stated<Form> form,
         @Meaning("Grain directions.") Stated<Grain> grain,
-        @Minimum(Minimum.Role.JUDGING) @Meaning("Operations in the order of the card.") Stated<List<RouteStep>> route,
+        @Minimum(value = Minimum.Role.JUDGING, noneAnswers = true) @Meaning("Operations in the order of the card.")
+        Stated<List<RouteStep>> route,
         @Meaning("Whether the route is the whole card.") Stated<Boolean> routeComplete,
         @Minimum(Minimum.Role.JUDGING) @Meaning("Places to judge, the worst first.") Stated<List<Feature>> features,
         @Meaning("Surface treatment of the part.") Stated<Surface> surface,
@@ -46,5 +47,5 @@ public record PartDescription(
         @Meaning("Inspection in service.") Stated<Inspection> inspection,
         @Meaning("Proof.") Stated<Evidence> evidence,
         @Meaning("Service so far.") Stated<Service> service,
-        @Meaning("Own stress and time results.") Stated<TestData> testData) {
+        @Meaning("Own stress and time results.") Stated<List<TestData>> testData) {
 }

@@ -9,9 +9,9 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Planning(
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Card number.") Stated<String> number,
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Its revision.") Stated<String> revision,
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Drawing revision that the card was written to.")
+        @Minimum(Minimum.Role.IDENTITY) @Verbatim @Meaning("Card number.") Stated<String> number,
+        @Minimum(Minimum.Role.IDENTITY) @Verbatim @Meaning("Its revision.") Stated<String> revision,
+        @Minimum(Minimum.Role.IDENTITY) @Verbatim @Meaning("Drawing revision that the card was written to.")
         Stated<String> drawingRevisionOnCard,
         Origin origin) {
 }

@@ -9,8 +9,8 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Plating(
-        @Meaning("Metal and specification.") Stated<String> kind,
-        @In(Dimension.LENGTH) @Meaning("Thickness.") Stated<Range> thickness,
+        @InShort @Meaning("Metal and specification.") Stated<String> kind,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Thickness.") Stated<Range> thickness,
         @Meaning("Whether it is baked after plating.") Stated<Boolean> baked,
         Origin origin) {
 }

@@ -8,7 +8,9 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record ProfilePoint(
-        @In(Dimension.LENGTH) @Meaning("Distance along the length.") Stated<Range> x,
-        @In(Dimension.LENGTH) @Meaning("Height above the lowest floor point of the drawing.") Stated<Range> z,
+        @In(Dimension.LENGTH) @Limits(min = Double.NEGATIVE_INFINITY) @Meaning("Distance along the length.")
+        Stated<Range> x,
+        @In(Dimension.LENGTH) @Limits(min = Double.NEGATIVE_INFINITY)
+        @Meaning("Height above the lowest floor point of the drawing.") Stated<Range> z,
         Origin origin) {
 }

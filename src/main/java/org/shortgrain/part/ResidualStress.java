@@ -15,12 +15,12 @@ import org.shortgrain.terms.GrainDirection;
  * @param origin where the group stands, and its reference
  */
 public record ResidualStress(
-        @In(Dimension.STRESS) @Meaning("Stress at the surface, tension positive.") Stated<Range> value,
+        @InShort @In(Dimension.STRESS) @Meaning("Stress at the surface, tension positive.") Stated<Range> value,
         @Meaning("In words, when no number is known.") Stated<ResidualState> state,
         @Meaning("How the value is known.") Stated<Provenance.Kind> kind,
         @Meaning("Method of measurement.") Stated<String> method,
         @In(Dimension.LENGTH) @Meaning("Depth it was measured at.") Stated<Range> depth,
-        @In(Dimension.STRESS) @Meaning("Uncertainty of the value.") Stated<Range> uncertainty,
+        @In(Dimension.STRESS) @Limits(min = 0) @Meaning("Uncertainty of the value.") Stated<Range> uncertainty,
         @Meaning("Grain direction it was measured in.") Stated<GrainDirection> direction,
         Origin origin) {
 }

@@ -14,11 +14,12 @@ package org.shortgrain.part;
 public record ReviewRequest(
         @Minimum(Minimum.Role.JUDGING) @Meaning("Why the part is reviewed. Absent: judged as a design.")
         Stated<Purpose> purpose,
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Role or name of who prepared the description.")
+        @Minimum(Minimum.Role.IDENTITY) @Verbatim @Meaning("Role or name of who prepared the description.")
         Stated<String> preparedBy,
         @Minimum(Minimum.Role.IDENTITY) @Meaning("Date of the review, ISO 8601.") Stated<String> date,
-        @Meaning("Factor on the threshold that the project allows for sustained tension, above 0 and "
-                + "up to 1. Absent: a stand-in is used and listed as an assumption.")
+        @Limits(positive = true, max = 1)
+        @Meaning("Factor on the threshold that the project allows for sustained tension, above 0 and up to 1. "
+                + "Absent: a stand-in is used and listed as an assumption.")
         Stated<Double> thresholdFactor,
         @Meaning("Anything a reader should know.") Stated<String> remarks,
         Origin origin) {

@@ -40,7 +40,7 @@ import java.util.List;
  * @param origin where the group stands, and its reference
  */
 public record RouteStep(
-        @Meaning("Operation number on the card.") Stated<String> op,
+        @Verbatim @Meaning("Operation number on the card.") Stated<String> op,
         @Key("do") @Vocabulary(Vocabulary.List.OPERATIONS) @Meaning("What is done, a word of the operation list.")
         Stated<String> operation,
         @Meaning("Features it is done at; absent: the whole part.") Stated<List<String>> at,
@@ -61,7 +61,7 @@ public record RouteStep(
         @In(Dimension.SHARE) @Meaning("Expansion of a hole.") Stated<Range> expansion,
         @Meaning("How it is done: press, shrink, expand, hot, cold.") Stated<String> method,
         @Meaning("Peening intensity.") Stated<String> intensity,
-        @In(Dimension.SHARE) @Meaning("Peening coverage.") Stated<Range> coverage,
+        @In(Dimension.SHARE) @Limits(max = 10) @Meaning("Peening coverage.") Stated<Range> coverage,
         @In(Dimension.LENGTH) @Meaning("Thickness of a coating or plating.") Stated<Range> thickness,
         @In(Dimension.LENGTH) @Meaning("Gap before shimming or drawing up.") Stated<Range> gap,
         @In(Dimension.TORQUE) @Meaning("Torque.") Stated<Range> torque,

@@ -16,8 +16,8 @@ import java.util.List;
 public record Service(
         @Meaning("Month or date of entry into service.") Stated<String> entered,
         @Key("time_since_made") @In(Dimension.TIME) @Meaning("Time since the part was made.") Stated<Range> since,
-        @Meaning("Operating hours.") Stated<Double> hours,
-        @Meaning("Operating cycles.") Stated<Double> cycles,
+        @Limits(min = 0) @Meaning("Operating hours.") Stated<Double> hours,
+        @Limits(min = 0) @Meaning("Operating cycles.") Stated<Double> cycles,
         @Meaning("Events: hard landing, failure of a sister part.") Stated<List<String>> events,
         @Meaning("Cracks that were found, or none.") Stated<List<Crack>> cracks,
         Origin origin) {

@@ -9,7 +9,7 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record Storage(
-        @Meaning("Place.") Stated<String> where,
+        @InShort @Meaning("Place.") Stated<String> where,
         @In(Dimension.TIME) @Meaning("Duration.") Stated<Range> time,
         @Key("protected") @Meaning("Whether the part is protected there.") Stated<Boolean> isProtected,
         Origin origin) {

@@ -21,7 +21,8 @@ import java.util.List;
  * @param origin where the group stands, and its reference
  */
 public record Surface(
-        @Meaning("Anodize, conversion coat or other, with specification and type, or none.") Stated<String> pretreatment,
+        @Meaning("Anodize, conversion coat or other, with specification and type, or none.")
+        Stated<String> pretreatment,
         @Meaning("Primer specification, or none.") Stated<String> primer,
         @Meaning("Topcoat specification, or none.") Stated<String> topcoat,
         @Meaning("Features or areas left bare, or none.") Stated<List<String>> areasBare,
@@ -31,7 +32,8 @@ public record Surface(
         @Meaning("Plating, or none.") Stated<Plating> plating,
         @Meaning("Areas that are shot peened, or none.") Stated<List<String>> peened,
         @Meaning("Corrosion-preventive compound, or none.") Stated<String> cpc,
-        @Meaning("Whether the whole finish system of the programme is called out.") Stated<Boolean> completeFinishSystem,
+        @Meaning("Whether the whole finish system of the programme is called out.")
+        Stated<Boolean> completeFinishSystem,
         @Meaning("Finish code of the programme.") Stated<String> finishCode,
         @Meaning("Touch-up after assembly, or none.") Stated<String> touchUp,
         Origin origin) {

@@ -9,8 +9,8 @@ package org.shortgrain.part;
  * @param origin where the group stands, and its reference
  */
 public record TestPoint(
-        @In(Dimension.STRESS) @Meaning("Stress.") Stated<Range> stress,
-        @Meaning("Days to cracking, or to the end of the test.") Stated<Double> days,
+        @In(Dimension.STRESS) @Limits(min = 0) @Meaning("Stress.") Stated<Range> stress,
+        @Limits(min = 0) @Meaning("Days to cracking, or to the end of the test.") Stated<Double> days,
         @Meaning("Whether it cracked.") Stated<Boolean> cracked,
         Origin origin) {
 }

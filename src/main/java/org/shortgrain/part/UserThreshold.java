@@ -12,7 +12,7 @@ import org.shortgrain.terms.GrainDirection;
  */
 public record UserThreshold(
         @Meaning("Grain direction.") Stated<GrainDirection> direction,
-        @In(Dimension.STRESS) @Meaning("Threshold stress.") Stated<Range> stress,
+        @In(Dimension.STRESS) @Limits(positive = true) @Meaning("Threshold stress.") Stated<Range> stress,
         @Meaning("Environment of the test.") Stated<String> environment,
         Origin origin) {
 }

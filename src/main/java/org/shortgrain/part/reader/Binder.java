@@ -1,0 +1,171 @@
+package org.shortgrain.part.reader;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shortgrain.part.Location;
+import org.shortgrain.part.Origin;
+import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Provenance;
+import org.shortgrain.part.Stated;
+
+/**
+ * YAML nodes to records, each component filled by its own type and annotations.
+ *
+ * <p>An own walk and no data binding library: four states, a provenance, alternatives and the place in the file belong
+ * to every single value, all problems of a file are wanted at once, and messages need the node itself (quotes, marks).
+ * With Jackson each of these would be a custom deserializer over a tree that has lost the marks. For the same reason the
+ * walk does not run the published JSON Schema first: it refuses what the schema refuses (a test holds them together)
+ * and says more about it.
+ */
+final class Binder {
+    private final Problems problems;
+    private final Forms forms;
+    private final Vocabularies vocabularies;
+    private final Values values;
+    private final LongForm longForm;
+    private final List<String> paths = new ArrayList<>();
+
+    Binder(Problems problems, Forms forms, Vocabularies vocabularies) {
+        this.problems = problems;
+        this.forms = forms;
+        this.vocabularies = vocabularies;
+        this.values = new Values(problems, vocabularies);
+        this.longForm = new LongForm(problems, forms);
+    }
+
+    /** JSON pointers of the keys and list items met, in the order of the file. */
+    List<String> paths() {
+        return paths;
+    }
+
+    PartDescription description(Spot root) {
+        return (PartDescription) group(PartDescription.class, root);
+    }
+
+    private Record group(Class<? extends Record> type, Spot spot) {
+        Expected.Fields fields = forms.of(type);
+        Map<String, Spot> entries = spot.entries();
+        Map<String, Stated<?>> stated = new LinkedHashMap<>();
+        Optional<String> ref = Optional.empty();
+        for (Map.Entry<String, Spot> entry : entries.entrySet()) {
+            Optional<Expected.Field> field = fields.named(entry.getKey());
+            if (field.isPresent()) {
+                stated.put(entry.getKey(), key(field.get().expected(), entry.getValue()));
+            } else if (entry.getKey().equals("ref")) {
+                ref = longForm.ref(entry.getValue());
+            } else if (!(type == PartDescription.class && entry.getKey().equals(SchemaVersion.KEY))) {
+                problems.add(ProblemCode.UNKNOWN_KEY, entry.getValue().atKey(), Values.shown(entry.getKey()),
+                        "one of " + QuantityText.list(fields.keys()), forms.advice(fields, entry.getKey()));
+            }
+        }
+        return record(fields, stated, new Origin(spot.at(), ref));
+    }
+
+    /** The group whose main key alone is given. */
+    private Record inShort(Class<? extends Record> type, Expected.Field main, Spot spot) {
+        Stated<?> stated = key(main.expected(), spot.as(main.key()));
+        return record(forms.of(type), Map.of(main.key(), stated), new Origin(spot.at(), Optional.empty()));
+    }
+
+    private Record record(Expected.Fields fields, Map<String, Stated<?>> stated, Origin origin) {
+        Map<String, Stated<?>> byName = new LinkedHashMap<>();
+        for (Expected.Field field : fields.fields()) {
+            Location missed = new Location(origin.at().path() + "/" + field.key(), origin.at().line(),
+                    origin.at().column());
+            byName.put(field.component().getName(), stated.getOrDefault(field.key(), new Stated.Absent<>(missed)));
+        }
+        List<Object> arguments = new ArrayList<>();
+        for (RecordComponent component : fields.type().getRecordComponents()) {
+            Object otherwise = component.getType() == Origin.class ? origin : SchemaVersion.READ;
+            arguments.add(component.getType() == Stated.class ? byName.get(component.getName()) : otherwise);
+        }
+        return Records.construct(fields.type(), arguments);
+    }
+
+    /** What is stated at a key. */
+    private Stated<?> key(Expected expected, Spot spot) {
+        paths.add(spot.path());
+        if (longForm.isLong(expected, spot)) {
+            LongForm.Parts parts = longForm.parts(expected, spot);
+            return parts.value().<Stated<?>>map(value -> stated(expected, value, parts.provenance()))
+                    .orElseGet(() -> new Stated.Unknown<>(spot.at()));
+        }
+        return stated(expected, spot, LongForm.plain(spot.at()));
+    }
+
+    private Stated<?> stated(Expected expected, Spot spot, Provenance provenance) {
+        Optional<Scalar> scalar = Scalar.of(spot);
+        boolean empty = scalar.filter(Scalar::isNothing).isPresent() || spot.isList() && spot.size() == 0
+                || spot.isGroup() && spot.entries().isEmpty();
+        if (empty) {
+            problems.add(ProblemCode.EMPTY_VALUE, spot.atKey(), Description.of(expected, vocabularies));
+            return new Stated.Unknown<>(spot.at());
+        }
+        Optional<Scalar.State> state = scalar.flatMap(Scalar::state);
+        if (state.isPresent()) {
+            return state.get() == Scalar.State.NONE ? new Stated.None<>(provenance) : new Stated.Unknown<>(spot.at());
+        }
+        boolean several = spot.isList() && !(expected instanceof Expected.PartAxis && AxisText.isVector(spot));
+        if (several) {
+            return several(expected, spot, provenance);
+        }
+        if (expected instanceof Expected.ListOf list) {
+            return value(list.item(), spot).<Stated<?>>map(only -> known(List.of(List.of(only)), provenance))
+                    .orElseGet(() -> new Stated.Unknown<>(spot.at()));
+        }
+        return value(expected, spot).<Stated<?>>map(value -> known(List.of(value), provenance))
+                .orElseGet(() -> new Stated.Unknown<>(spot.at()));
+    }
+
+    /** A list: all of the items where a list is expected, one of them where one value is. */
+    private Stated<?> several(Expected expected, Spot spot, Provenance provenance) {
+        Expected item = expected instanceof Expected.ListOf list ? list.item() : expected;
+        if (spot.size() == 1 && Scalar.of(spot.item(0)).flatMap(Scalar::state).isPresent()) {
+            return stated(expected, spot.item(0), provenance);
+        }
+        List<Object> items = new ArrayList<>();
+        List<String> refs = new ArrayList<>(provenance.ref().stream().toList());
+        for (int i = 0; i < spot.size(); i++) {
+            paths.add(spot.item(i).path());
+            LongForm.Item one = longForm.item(item, spot.item(i));
+            one.ref().ifPresent(refs::add);
+            value(item, one.value()).ifPresent(items::add);
+        }
+        if (items.isEmpty()) {
+            return new Stated.Unknown<>(spot.at());
+        }
+        Optional<String> ref = refs.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", refs));
+        Provenance joined = new Provenance(provenance.kind(), ref, provenance.scope(), provenance.at());
+        return known(expected instanceof Expected.ListOf ? List.of(List.copyOf(items)) : items, joined);
+    }
+
+    private Optional<?> value(Expected expected, Spot spot) {
+        Optional<Scalar> scalar = Scalar.of(spot);
+        if (scalar.filter(Scalar::isNothing).isPresent()) {
+            problems.add(ProblemCode.EMPTY_VALUE, spot.at(), Description.of(expected, vocabularies));
+            return Optional.empty();
+        }
+        Optional<Scalar.State> state = scalar.flatMap(Scalar::state);
+        if (state.isPresent()) {
+            problems.add(ProblemCode.STATE_IN_LIST, spot.at(), scalar.get().text());
+            return Optional.empty();
+        }
+        if (!(expected instanceof Expected.Group group)) {
+            return values.read(expected, spot);
+        }
+        if (spot.isGroup()) {
+            return Optional.of(group(group.type(), spot));
+        }
+        Optional<Expected.Field> main = forms.of(group.type()).inShort().filter(field -> scalar.isPresent());
+        return main.isPresent() ? main.map(field -> inShort(group.type(), field, spot))
+                : values.wrongKind(expected, spot);
+    }
+
+    private static Stated<Object> known(List<?> alternatives, Provenance provenance) {
+        return new Stated.Known<>(List.copyOf(alternatives), provenance);
+    }
+}

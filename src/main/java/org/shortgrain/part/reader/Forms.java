@@ -1,0 +1,146 @@
+package org.shortgrain.part.reader;
+
+import java.lang.annotation.Annotation;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import org.shortgrain.part.Axis;
+import org.shortgrain.part.Dimension;
+import org.shortgrain.part.DirectionWord;
+import org.shortgrain.part.Humidity;
+import org.shortgrain.part.In;
+import org.shortgrain.part.InShort;
+import org.shortgrain.part.Key;
+import org.shortgrain.part.Limits;
+import org.shortgrain.part.Meaning;
+import org.shortgrain.part.Minimum;
+import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
+import org.shortgrain.part.StressDirection;
+import org.shortgrain.part.Verbatim;
+import org.shortgrain.part.Vocabulary;
+import org.shortgrain.part.Word;
+
+/**
+ * The form of a description, read off the records of {@code org.shortgrain.part}: the reader, the published schema and
+ * the minimum set all ask here, so that a key exists in one place only, the component of its record.
+ */
+final class Forms {
+    private final Map<Class<?>, Expected.Fields> known = new ConcurrentHashMap<>();
+
+    Expected.Fields of(Class<? extends Record> type) {
+        return known.computeIfAbsent(type, asked -> fields(type));
+    }
+
+    boolean isGroup(Expected expected) {
+        return expected instanceof Expected.Group
+                || expected instanceof Expected.ListOf list && list.item() instanceof Expected.Group;
+    }
+
+    /** What to do about an unknown key: the key that was meant, or the group that has it. */
+    String advice(Expected.Fields fields, String key) {
+        return Nearest.to(key, fields.keys()).map(near -> "Did you mean \"" + near + "\"?")
+                .orElseGet(() -> {
+                    List<String> places = places(PartDescription.class, "", key).toList();
+                    return places.isEmpty() ? "\"shortgrain schema\" prints the whole form"
+                            : "It belongs to " + String.join(" or ", places);
+                });
+    }
+
+    /** The groups of the form that have the key. */
+    private Stream<String> places(Class<? extends Record> type, String path, String key) {
+        Stream<String> here = of(type).named(key).map(field -> path.isEmpty() ? "the top of the file" : path).stream();
+        return Stream.concat(here, of(type).fields().stream().flatMap(field -> inside(field).stream()
+                .flatMap(inner -> places(inner, path + "/" + field.key(), key))));
+    }
+
+    private static Optional<Class<? extends Record>> inside(Expected.Field field) {
+        Expected item = field.expected() instanceof Expected.ListOf list ? list.item() : field.expected();
+        return item instanceof Expected.Group group ? Optional.of(group.type()) : Optional.empty();
+    }
+
+    private static Expected.Fields fields(Class<? extends Record> type) {
+        return new Expected.Fields(type, Arrays.stream(type.getRecordComponents())
+                .filter(component -> component.getType() == Stated.class).map(Forms::field).toList());
+    }
+
+    private static Expected.Field field(RecordComponent component) {
+        Type type = ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
+        return new Expected.Field(key(component), expected(component, type),
+                annotation(component, Meaning.class).map(Meaning::value).orElse(""), annotation(component, Minimum.class),
+                component.isAnnotationPresent(InShort.class), component);
+    }
+
+    /** The key is the component's name in lower case with underscores, unless an annotation names another. */
+    private static String key(RecordComponent component) {
+        return annotation(component, Key.class).map(Key::value).orElseGet(() -> component.getName()
+                .replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT));
+    }
+
+    private static Expected expected(RecordComponent component, Type type) {
+        if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
+            return new Expected.ListOf(expected(component, list.getActualTypeArguments()[0]));
+        }
+        Class<?> plain = (Class<?>) type;
+        if (plain == Range.class) {
+            return measure(component, annotation(component, In.class).orElseThrow().value());
+        }
+        if (plain == Double.class) {
+            return number(component);
+        }
+        if (plain == String.class) {
+            return new Expected.Text(component.isAnnotationPresent(Verbatim.class),
+                    annotation(component, Vocabulary.class).map(Vocabulary::value));
+        }
+        if (plain == Humidity.class) {
+            return new Expected.Moisture(measure(component, Dimension.SHARE), words(Humidity.HumidityWord.class));
+        }
+        return plain == StressDirection.class ? new Expected.Direction(words(DirectionWord.class)) : simple(plain);
+    }
+
+    private static Expected simple(Class<?> type) {
+        if (type == Boolean.class) {
+            return new Expected.Truth();
+        }
+        if (type == Axis.class) {
+            return new Expected.PartAxis();
+        }
+        return type.isEnum() ? words(type) : new Expected.Group(type.asSubclass(Record.class));
+    }
+
+    private static Expected.Measure measure(RecordComponent component, Dimension dimension) {
+        return new Expected.Measure(dimension, Expected.Bounds.of(annotation(component, Limits.class), dimension.least(),
+                dimension.greatest()));
+    }
+
+    private static Expected.Number number(RecordComponent component) {
+        boolean share = annotation(component, In.class).isPresent();
+        double least = share ? Dimension.SHARE.least() : Double.NEGATIVE_INFINITY;
+        double greatest = share ? Dimension.SHARE.greatest() : Double.POSITIVE_INFINITY;
+        return new Expected.Number(share, Expected.Bounds.of(annotation(component, Limits.class), least, greatest));
+    }
+
+    static Expected.OneOf words(Class<?> type) {
+        Map<String, Object> words = new LinkedHashMap<>();
+        for (Object constant : type.getEnumConstants()) {
+            words.put(constant instanceof Word word ? word.word() : constant.toString(), constant);
+            if (constant instanceof Word word) {
+                word.otherSpellings().forEach(other -> words.put(other, constant));
+            }
+        }
+        return new Expected.OneOf(words);
+    }
+
+    private static <A extends Annotation> Optional<A> annotation(RecordComponent component, Class<A> type) {
+        return Optional.ofNullable(component.getAnnotation(type));
+    }
+}
