@@ -1,58 +1,89 @@
 package org.shortgrain.mechanics;
 
-import java.util.List;
+import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /**
- * Range of a result over the ranges of its inputs, taken at the corners of the box that they span.
+ * Range of a result over the ranges of its inputs.
  *
- * <p>Exact when the result rises or falls throughout with each input while the others stay put, whatever their values:
- * then the extremes lie at corners. Every caller names why that is so for its equation. All combinations are admitted,
- * so the range is the widest one (tolerance extremes), not a likely one.
+ * <p>All combinations within the ranges are admitted, so the range is the widest one (tolerance extremes), not a likely
+ * one.
  */
 public final class Extremes {
 
-    /** Above this many uncertain inputs the corners (2 to that power) are no longer worth visiting. */
-    private static final int MOST_UNCERTAIN_INPUTS = 16;
+    /** More evaluations than this (2 to the power of 16) mean that the wrong tool was taken. */
+    private static final int MOST_EVALUATIONS = 1 << 16;
 
     private Extremes() {
     }
 
     /**
-     * {@return value at the best estimates, lowest and highest value at the corners}
+     * {@return value at the best estimates, lowest and highest value at the corners of the box of ranges}
+     *
+     * <p>Exact when the result rises or falls throughout with each input while the others stay put, whatever their
+     * values; every caller says why that is so for its equation.
      *
      * @param result the equation, as a function of its inputs in the given order
      * @param inputs the inputs with their ranges
      * @throws IllegalArgumentException if more than 16 inputs have a range
      */
     public static Band of(ToDoubleFunction<double[]> result, Band... inputs) {
-        int[] uncertain = uncertain(List.of(inputs));
-        double[] point = new double[inputs.length];
-        for (int i = 0; i < inputs.length; i++) {
-            point[i] = inputs[i].value();
-        }
-        double value = result.applyAsDouble(point.clone());
+        return onGrid(result, 2, inputs);
+    }
+
+    /**
+     * {@return value at the best estimates, lowest and highest value on a grid through the box of ranges}
+     *
+     * <p>For a smooth result that may turn within the ranges. The error falls with the square of the spacing.
+     *
+     * @param result the equation, as a function of its inputs in the given order
+     * @param points points across each range, both ends among them; 2 or more
+     * @param inputs the inputs with their ranges
+     * @throws IllegalArgumentException if the grid has more than 65,536 points
+     */
+    public static Band onGrid(ToDoubleFunction<double[]> result, int points, Band... inputs) {
+        double[] best = Arrays.stream(inputs).mapToDouble(Band::value).toArray();
+        int[] uncertain = uncertain(inputs);
+        long evaluations = evaluations(points, uncertain.length);
+        double value = result.applyAsDouble(best.clone());
         double low = value;
         double high = value;
-        for (int corner = 0; corner < 1 << uncertain.length; corner++) {
-            for (int bit = 0; bit < uncertain.length; bit++) {
-                Band input = inputs[uncertain[bit]];
-                point[uncertain[bit]] = (corner >> bit & 1) == 0 ? input.low() : input.high();
-            }
-            double atCorner = result.applyAsDouble(point.clone());
-            low = Math.min(low, atCorner);
-            high = Math.max(high, atCorner);
+        for (long cell = 0; cell < evaluations; cell++) {
+            double atPoint = result.applyAsDouble(point(best, uncertain, inputs, points, cell));
+            low = Math.min(low, atPoint);
+            high = Math.max(high, atPoint);
         }
         return new Band(value, low, high);
     }
 
-    private static int[] uncertain(List<Band> inputs) {
-        int[] uncertain = IntStream.range(0, inputs.size())
-                .filter(i -> !inputs.get(i).isExact()).toArray();
-        if (uncertain.length > MOST_UNCERTAIN_INPUTS) {
-            throw new IllegalArgumentException(uncertain.length + " uncertain inputs; at most " + MOST_UNCERTAIN_INPUTS);
+    private static int[] uncertain(Band... inputs) {
+        int[] uncertain = new int[inputs.length];
+        int count = 0;
+        for (int i = 0; i < inputs.length; i++) {
+            if (!inputs[i].isExact()) {
+                uncertain[count++] = i;
+            }
         }
-        return uncertain;
+        return Arrays.copyOf(uncertain, count);
+    }
+
+    private static long evaluations(int points, int uncertain) {
+        double evaluations = Math.pow(points, uncertain);
+        if (!(points >= 2 && evaluations <= MOST_EVALUATIONS)) {
+            throw new IllegalArgumentException(uncertain + " uncertain inputs at " + points + " points each");
+        }
+        return (long) evaluations;
+    }
+
+    /** Point of the grid with a running number, whose digits to the base of the points are the places on each range. */
+    private static double[] point(double[] best, int[] uncertain, Band[] inputs, int points, long cell) {
+        double[] point = best.clone();
+        long digits = cell;
+        for (int index : uncertain) {
+            double place = (double) (digits % points) / (points - 1);
+            point[index] = (1 - place) * inputs[index].low() + place * inputs[index].high();
+            digits /= points;
+        }
+        return point;
     }
 }

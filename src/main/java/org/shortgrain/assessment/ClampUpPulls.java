@@ -1,0 +1,125 @@
+package org.shortgrain.assessment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.clampup.PulledShut;
+import org.shortgrain.mechanics.clampup.SharedGap;
+import org.shortgrain.mechanics.clampup.Shim;
+import org.shortgrain.mechanics.clampup.Strip;
+import org.shortgrain.mechanics.clampup.Support;
+import org.shortgrain.part.ClampUp;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
+import org.shortgrain.review.Factor;
+
+/** Bending tension from gaps that assembly pulls shut at a place. */
+final class ClampUpPulls {
+
+    /**
+     * {@return clamp-up tension by direction; empty where it cannot be said}
+     *
+     * @param site the place
+     */
+    Optional<List<Pull>> at(Site site) {
+        if (site.feature().clampUp().isNone()) {
+            return Optional.of(List.of());
+        }
+        Optional<List<ClampUp>> stated = site.feature().clampUp().single();
+        if (stated.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Pull> pulls = new ArrayList<>();
+        for (ClampUp gap : stated.get()) {
+            Optional<Computed> stress = stress(site, gap);
+            if (stress.isEmpty()) {
+                return Optional.empty();
+            }
+            String id = site.ledger().computed(Optional.of(site.id()), stress.get());
+            site.directions().stream().sorted().forEach(direction -> pulls.add(
+                    new Pull("clamp-up", direction, stress.get().value(), true, Optional.of(id))));
+        }
+        return Optional.of(pulls);
+    }
+
+    private static Optional<Computed> stress(Site site, ClampUp stated) {
+        Optional<Range> gap = stated.gap().single();
+        Optional<Range> span = stated.span().single();
+        Optional<Range> thickness = stated.thickness().single();
+        if (gap.isEmpty() || span.isEmpty() || thickness.isEmpty() || site.elastic().isEmpty()) {
+            site.ask(Factor.STRESS, "What gap, over which span and thickness, does assembly pull shut at " + site.id()
+                    + "?", "the bending tension of the clamp-up follows from them", Optional.empty(),
+                    stated.origin().at());
+            return Optional.empty();
+        }
+        Strip strip = strip(site, stated, span.get(), thickness.get());
+        Given left = Given.limits(gap.get().min().isPresent() ? gap.get().lowest() : 0, gap.get().highest(),
+                "gap as stated");
+        Optional<Strip> other = other(site, stated, strip);
+        if (other.isPresent()) {
+            return Optional.of(new SharedGap(strip, other.get(), left).stressInFirst());
+        }
+        return Optional.of(new PulledShut(strip, left, shim(site, stated),
+                stated.preload().single().map(range -> given(range, "preload as stated"))).stress());
+    }
+
+    private static Strip strip(Site site, ClampUp stated, Range span, Range thickness) {
+        Elastic metal = site.elastic().orElseThrow();
+        return new Strip(support(site, stated), given(span, "span as stated"), given(thickness, "thickness as stated"),
+                stated.width().single().map(range -> given(range, "width as stated")), metal.modulus(),
+                metal.poisson(), metal.lowestYield());
+    }
+
+    /** The other part is taken as of the same metal, since the description does not name it. */
+    private static Optional<Strip> other(Site site, ClampUp stated, Strip strip) {
+        Optional<Range> span = stated.otherSpan().single();
+        Optional<Range> thickness = stated.otherThickness().single();
+        Optional<Range> width = stated.otherWidth().single();
+        if (span.isEmpty() || thickness.isEmpty() || width.isEmpty() || strip.width().isEmpty()) {
+            return Optional.empty();
+        }
+        site.ledger().assume(site.id() + ": the part that shares the gap is taken as of the same metal and held alike",
+                org.shortgrain.review.Assumption.Effect.UNKNOWN);
+        return Optional.of(new Strip(strip.support(), given(span.get(), "span of the other part"),
+                given(thickness.get(), "thickness of the other part"),
+                Optional.of(given(width.get(), "width of the other part")), strip.modulus(), strip.poisson(),
+                strip.yieldStrength()));
+    }
+
+    private static Support support(Site site, ClampUp stated) {
+        Optional<org.shortgrain.part.Support> held = stated.held().single();
+        if (held.isEmpty()) {
+            site.ask(Factor.STRESS, "How is the strip held that clamp-up bends at " + site.id() + "?",
+                    "the support changes the stress eightfold", Optional.of("clamped at both ends, the worst"),
+                    stated.held().at());
+            return Support.CLAMPED;
+        }
+        return switch (held.get()) {
+            case CANTILEVER -> Support.CANTILEVER;
+            case STEP -> Support.STEP;
+            case SIMPLY_SUPPORTED -> Support.SIMPLY_SUPPORTED;
+            case CLAMPED -> Support.CLAMPED;
+        };
+    }
+
+    /** A shim counts only with the gap that may be drawn up without it; a solid shim of no stated size fills nothing. */
+    private static Shim shim(Site site, ClampUp stated) {
+        Optional<Range> limit = stated.maxGapWithoutShim().single();
+        boolean shimmed = stated.shim().isKnown();
+        if (shimmed && limit.isPresent()) {
+            return new Shim.WhereAbove(given(limit.get(), "largest gap without shim as stated"));
+        }
+        if (shimmed) {
+            Stated<Range> asked = stated.maxGapWithoutShim();
+            site.ask(Factor.STRESS, "Up to which gap may " + site.id() + " be drawn up without shim?",
+                    "the shim helps only above that gap", Optional.of("no credit for the shim"), asked.at());
+        }
+        return new Shim.None();
+    }
+
+    private static Given given(Range range, String origin) {
+        return Given.limits(range.lowest(), range.highest(), origin);
+    }
+}

@@ -1,0 +1,218 @@
+package org.shortgrain.assessment;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.Direction;
+import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.GrainAxes;
+import org.shortgrain.mechanics.fit.FitMaterial;
+import org.shortgrain.mechanics.fit.FitStress;
+import org.shortgrain.mechanics.fit.HoopDirection;
+import org.shortgrain.mechanics.fit.Interference;
+import org.shortgrain.mechanics.fit.InterferenceFit;
+import org.shortgrain.mechanics.fit.StakedLip;
+import org.shortgrain.part.Fit;
+import org.shortgrain.part.FitKind;
+import org.shortgrain.part.FitRole;
+import org.shortgrain.part.Location;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
+import org.shortgrain.review.Factor;
+import org.shortgrain.terms.Citation;
+import org.shortgrain.terms.GrainDirection;
+import org.shortgrain.terms.SourceStatus;
+
+/** Hoop tension that a fit keeps up at a place. */
+final class FitPulls {
+
+    private static final Set<FitKind> LOOSE = EnumSet.of(FitKind.CLEARANCE, FitKind.ORDINARY, FitKind.CLOSE_FIT_BOLT);
+    /** Temperature of assembly where none is stated (degC): the shop. */
+    private static final double SHOP = 20;
+    /** Outside over hole diameter taken where no edge distance is stated: an edge one diameter from the centre. */
+    private static final double CLOSE_EDGE = 2.0;
+    private static final Citation CLOSE_EDGE_BASIS = new Citation("common-practice", "edge distance of lugs",
+            SourceStatus.COMMON_PRACTICE);
+
+    private final Function<String, Optional<Elastic>> materials;
+    private final Elastic stiffBush;
+
+    /**
+     * Prepares the fits.
+     *
+     * @param materials elastic behaviour of a material by its name and condition
+     * @param stiffBush stand-in for a bush of unknown material: steel, the stiffest usual one
+     */
+    FitPulls(Function<String, Optional<Elastic>> materials, Elastic stiffBush) {
+        this.materials = materials;
+        this.stiffBush = stiffBush;
+    }
+
+    /**
+     * {@return hoop tension of the fit in each direction that may be pulled; empty where it cannot be said}
+     *
+     * @param site the place
+     */
+    Optional<List<Pull>> at(Site site) {
+        Stated<Fit> stated = site.feature().fit();
+        if (stated.isNone()) {
+            return Optional.of(List.of());
+        }
+        Optional<Fit> fit = stated.single();
+        if (fit.isEmpty()) {
+            return Optional.empty();
+        }
+        if (fit.get().kind().surely(LOOSE::contains)) {
+            return Optional.of(List.of());
+        }
+        if (fit.get().role().is(FitRole.INNER)) {
+            site.ledger().assume(site.id() + ": as the inner member of the fit it is pressed, not pulled",
+                    org.shortgrain.review.Assumption.Effect.NEUTRAL);
+            return Optional.of(List.of());
+        }
+        return fit.get().kind().is(FitKind.BEARING_STAKED) ? staked(site) : pressed(site, fit.get());
+    }
+
+    private static Optional<List<Pull>> staked(Site site) {
+        Optional<Given> yieldStrength = site.elastic().flatMap(Elastic::lowestYield);
+        if (yieldStrength.isEmpty()) {
+            ask(site, "What is the yield strength of the staked lip?", "a staked lip is taken as yielded",
+                    Optional.empty(), site.feature().fit().at());
+            return Optional.empty();
+        }
+        Computed lip = StakedLip.stress(yieldStrength.get());
+        String id = site.ledger().computed(Optional.of(site.id()), lip);
+        return Optional.of(site.directions().stream().sorted()
+                .map(direction -> new Pull("staked lip", direction, lip.value(), false, Optional.of(id))).toList());
+    }
+
+    private Optional<List<Pull>> pressed(Site site, Fit fit) {
+        Optional<Interference> interference = interference(fit);
+        if (interference.isEmpty()) {
+            ask(site, "What are the limits of hole and bush at " + site.id() + "?",
+                    "the hoop tension of the fit follows from the greatest interference", Optional.empty(),
+                    fit.origin().at());
+            return Optional.empty();
+        }
+        if (site.elastic().isEmpty()) {
+            ask(site, "What are modulus and expansion of the part's material?",
+                    "the tables do not hold them, and the fit cannot be computed without", Optional.empty(),
+                    site.description().material().at());
+            return Optional.empty();
+        }
+        try {
+            FitStress stress = new FitStress(new InterferenceFit(interference.get(),
+                    outside(site, fit, interference.get().diameter()), bore(fit),
+                    site.elastic().get().forFit(), bush(site, fit), Given.exact(SHOP, "temperature of the shop"),
+                    lasting(site, fit)));
+            return Optional.of(resolved(site, stress.boreHoop()));
+        } catch (IllegalArgumentException notNested) {
+            ask(site, "Which diameters does the fit at " + site.id() + " have?", notNested.getMessage(),
+                    Optional.empty(), fit.origin().at());
+            return Optional.empty();
+        }
+    }
+
+    private static List<Pull> resolved(Site site, Computed hoop) {
+        String hoopId = site.ledger().computed(Optional.of(site.id()), hoop);
+        Optional<Direction> bore = site.boreAxis();
+        Optional<GrainAxes> grain = site.grainAxes();
+        List<Pull> pulls = new ArrayList<>();
+        for (GrainDirection direction : site.directions().stream().sorted().toList()) {
+            if (bore.isEmpty() || grain.isEmpty()) {
+                pulls.add(new Pull("hoop of the fit", direction, hoop.value(), false, Optional.of(hoopId)));
+                continue;
+            }
+            Computed along = new HoopDirection(bore.get(), grain.get()).resolve(hoop, direction);
+            String id = site.ledger().computed(Optional.of(site.id()), along);
+            pulls.add(new Pull("hoop of the fit", direction, along.value(), false, Optional.of(id)));
+        }
+        if (bore.isEmpty() || grain.isEmpty()) {
+            site.assume("the hoop of the fit is taken to act fully along every direction that may be pulled, since the"
+                    + " axis of the bore or of the grain is not stated");
+        }
+        return pulls;
+    }
+
+    private static Optional<Interference> interference(Fit fit) {
+        Optional<Range> hole = fit.hole().single();
+        Optional<Range> bush = fit.bush().single();
+        Optional<Range> stated = fit.interference().single();
+        if (hole.isPresent() && fit.taper().isKnown() && fit.advance().isKnown()) {
+            return Optional.of(new Interference.FromTaper(given(hole.get(), "hole"),
+                    given(fit.advance().single().orElseThrow(), "axial advance"),
+                    Given.exact(fit.taper().single().orElseThrow(), "taper as stated")));
+        }
+        if (hole.isPresent() && bush.isPresent()) {
+            return Optional.of(new Interference.FromLimits(given(hole.get(), "hole limits"),
+                    given(bush.get(), "bush limits")));
+        }
+        if (stated.isPresent() && (hole.isPresent() || bush.isPresent())) {
+            return Optional.of(new Interference.Stated(given(hole.orElseGet(bush::get), "diameter"),
+                    given(stated.get(), "interference as stated")));
+        }
+        return Optional.empty();
+    }
+
+    private static Given given(Range range, String origin) {
+        return Given.limits(range.lowest(), range.highest(), origin);
+    }
+
+    private static Optional<Given> outside(Site site, Fit fit, double diameter) {
+        OptionalDouble width = Site.least(fit.outerWidth());
+        if (width.isPresent()) {
+            return Optional.of(Given.exact(width.getAsDouble(), "outside width as stated"));
+        }
+        OptionalDouble edge = Site.least(fit.edgeDistance());
+        if (edge.isPresent()) {
+            return Optional.of(Given.exact(2 * edge.getAsDouble(), "twice the edge distance as stated"));
+        }
+        ask(site, "How far is the centre of " + site.id() + " from the nearest edge?",
+                "a thinner wall carries a higher hoop tension", Optional.of("an edge one hole diameter away"),
+                fit.outerWidth().at());
+        site.assume("the nearest edge is taken to lie one hole diameter from the centre", CLOSE_EDGE_BASIS);
+        return Optional.of(Given.exact(CLOSE_EDGE * diameter, "assumed: twice the hole diameter"));
+    }
+
+    private static Given bore(Fit fit) {
+        OptionalDouble bore = Site.least(fit.bushBore());
+        return bore.isPresent() ? Given.exact(bore.getAsDouble(), "bore of the bush as stated")
+                : Given.exact(0, "taken as solid, the stiffer case");
+    }
+
+    private FitMaterial bush(Site site, Fit fit) {
+        Optional<String> name = fit.bushMaterial().single();
+        Optional<Elastic> known = name.flatMap(materials);
+        if (known.isEmpty()) {
+            site.assume("the bush" + name.map(n -> " of " + n + ", which the tables do not hold,").orElse("")
+                    + " is taken as steel, the stiffest usual material");
+        }
+        return known.orElse(stiffBush).forFit();
+    }
+
+    private static List<Given> lasting(Site site, Fit fit) {
+        List<Given> temperatures = new ArrayList<>();
+        fit.coldest().single().ifPresent(range -> temperatures.add(Given.exact(range.lowest(), "coldest as stated")));
+        site.temperature().ifPresent(range -> {
+            if (temperatures.isEmpty()) {
+                temperatures.add(Given.exact(range.lowest(), "lowest temperature of the environment"));
+            }
+            temperatures.add(Given.exact(range.highest(), "highest temperature of the environment"));
+        });
+        if (temperatures.isEmpty()) {
+            ask(site, "What is the lowest long-lasting temperature at " + site.id() + "?",
+                    "a steel bush in aluminium sits tighter in the cold", Optional.of("shop temperature only"),
+                    fit.coldest().at());
+        }
+        return temperatures;
+    }
+
+    private static void ask(Site site, String text, String why, Optional<String> standIn, Location at) {
+        site.ask(Factor.STRESS, text, why, standIn, at);
+    }
+}

@@ -1,0 +1,104 @@
+package org.shortgrain.assessment;
+
+import java.util.Optional;
+import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.concentration.EdgeNotches;
+import org.shortgrain.mechanics.concentration.HoleInStrip;
+import org.shortgrain.mechanics.concentration.HoleInWidePlate;
+import org.shortgrain.mechanics.concentration.ShoulderFillet;
+import org.shortgrain.part.Concentration;
+import org.shortgrain.part.LoadMode;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
+import org.shortgrain.review.Factor;
+
+/**
+ * By how much a place raises the nominal stress of loads and clamp-up at its surface. Fit and residual stress are local
+ * already and are not multiplied.
+ */
+final class LocalFactor {
+
+    /**
+     * {@return the factor at a place}
+     *
+     * @param site the place
+     */
+    Band at(Site site) {
+        Stated<Concentration> stated = site.feature().stressConcentration();
+        if (stated.isNone()) {
+            return Band.exact(1);
+        }
+        Optional<Concentration> one = stated.single();
+        Optional<Double> declared = one.flatMap(c -> c.kt().single());
+        if (declared.isPresent()) {
+            return Band.exact(declared.get());
+        }
+        Optional<org.shortgrain.mechanics.concentration.Concentration> shape = one.flatMap(LocalFactor::shape);
+        if (shape.isPresent()) {
+            Computed factor = shape.get().compute();
+            site.ledger().computed(Optional.of(site.id()), factor);
+            return factor.value();
+        }
+        site.ask(Factor.STRESS, "What raises the nominal stress at " + site.id() + ", and by which factor?",
+                "the surface stress counts, not the nominal one",
+                Optional.of("the factor of a hole in a wide plate, 3"), stated.at());
+        Computed hole = new HoleInWidePlate().compute();
+        site.ledger().computed(Optional.of(site.id()), hole);
+        site.assume("the concentration is taken as that of a hole in a wide plate");
+        return hole.value();
+    }
+
+    private static Optional<org.shortgrain.mechanics.concentration.Concentration> shape(Concentration stated) {
+        if (stated.kind().single().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return switch (stated.kind().single().get()) {
+                case HOLE -> hole(stated);
+                case FILLET -> fillet(stated);
+                case NOTCH -> notch(stated);
+            };
+        } catch (IllegalArgumentException notThatShape) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<org.shortgrain.mechanics.concentration.Concentration> hole(Concentration stated) {
+        Optional<Given> diameter = given(stated.diameter(), "hole diameter");
+        Optional<Given> width = given(stated.width(), "width");
+        if (diameter.isPresent() && width.isPresent()) {
+            return Optional.of(new HoleInStrip(diameter.get(), width.get()));
+        }
+        return diameter.map(any -> new HoleInWidePlate());
+    }
+
+    private static Optional<org.shortgrain.mechanics.concentration.Concentration> fillet(Concentration stated) {
+        Optional<Given> larger = given(stated.width(), "larger width or diameter");
+        Optional<Given> smaller = given(stated.netWidth(), "smaller width or diameter");
+        Optional<Given> radius = given(stated.radius(), "fillet radius");
+        boolean round = stated.round().is(true);
+        boolean bending = stated.mode().is(LoadMode.BENDING);
+        if (larger.isEmpty() || smaller.isEmpty() || radius.isEmpty() || round && bending) {
+            return Optional.empty();
+        }
+        ShoulderFillet.Loading loading = round ? ShoulderFillet.Loading.ROUND_TENSION
+                : bending ? ShoulderFillet.Loading.FLAT_BENDING : ShoulderFillet.Loading.FLAT_TENSION;
+        return Optional.of(new ShoulderFillet(loading, larger.get(), smaller.get(), radius.get()));
+    }
+
+    private static Optional<org.shortgrain.mechanics.concentration.Concentration> notch(Concentration stated) {
+        Optional<Given> width = given(stated.width(), "width");
+        Optional<Given> depth = given(stated.depth(), "notch depth");
+        Optional<Given> radius = given(stated.radius(), "notch radius");
+        if (width.isEmpty() || depth.isEmpty() || radius.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new EdgeNotches(width.get(), depth.get(), radius.get()));
+    }
+
+    private static Optional<Given> given(Stated<Range> stated, String origin) {
+        return stated.single().map(range -> Given.limits(range.lowest(), range.highest(), origin + " as stated"));
+    }
+}

@@ -1,0 +1,261 @@
+package org.shortgrain.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.machining.ExposedStress;
+import org.shortgrain.mechanics.machining.FinishedSurface;
+import org.shortgrain.mechanics.machining.ResidualStressCase;
+import org.shortgrain.mechanics.quench.FilmCoefficient;
+import org.shortgrain.mechanics.quench.Quench;
+import org.shortgrain.mechanics.quench.QuenchMaterial;
+import org.shortgrain.mechanics.quench.QuenchedSection;
+import org.shortgrain.mechanics.quench.StressRelief;
+import org.shortgrain.part.FeatureKind;
+import org.shortgrain.part.Form;
+import org.shortgrain.part.Product;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.ResidualState;
+import org.shortgrain.part.ResidualStress;
+import org.shortgrain.part.Restraint;
+import org.shortgrain.part.RouteStep;
+import org.shortgrain.part.Shape;
+import org.shortgrain.part.Stated;
+import org.shortgrain.reference.QuenchTables;
+import org.shortgrain.review.Factor;
+import org.shortgrain.rulebook.facts.Step;
+import org.shortgrain.terms.GrainDirection;
+
+/**
+ * Residual stress at a finished surface: as measured where it was, otherwise from the quench, its relief and machining.
+ *
+ * <p>Compression is not credited. A measured value replaces the computed one, which is computed and shown all the same.
+ */
+final class ResidualPulls {
+
+    private static final Set<FeatureKind> LOCAL = EnumSet.of(FeatureKind.GROOVE, FeatureKind.POCKET,
+            FeatureKind.FILLET, FeatureKind.FAYING_SURFACE, FeatureKind.FLASH_LINE, FeatureKind.GENERAL);
+    private static final Set<FeatureKind> HOLES = EnumSet.of(FeatureKind.LUG_BORE, FeatureKind.BOLT_HOLE,
+            FeatureKind.BORE, FeatureKind.THREADED_HOLE);
+
+    private final QuenchTables tables;
+    private final org.shortgrain.mechanics.machining.ResidualStress mechanics;
+
+    ResidualPulls(QuenchTables tables) {
+        this.tables = tables;
+        this.mechanics = new org.shortgrain.mechanics.machining.ResidualStress(tables.published());
+    }
+
+    /**
+     * {@return residual stress at a place in each direction that may be pulled; empty where it cannot be said}
+     *
+     * @param site the place
+     */
+    Optional<List<Pull>> at(Site site) {
+        Optional<List<Pull>> measured = measured(site);
+        if (site.form().field(Form::heatTreatThickness).isNone() && measured.isEmpty()) {
+            return Optional.of(List.of());
+        }
+        Optional<List<Pull>> computed = computed(site);
+        return measured.or(() -> computed);
+    }
+
+    private static Optional<List<Pull>> measured(Site site) {
+        Optional<ResidualStress> stated = site.feature().residualStress().single();
+        Optional<Range> value = stated.flatMap(one -> one.value().single());
+        if (value.isEmpty()) {
+            return Optional.empty();
+        }
+        double spread = stated.flatMap(one -> one.uncertainty().single()).map(Range::highest).orElse(0.0);
+        Band band = new Band(value.get().middle(), value.get().lowest() - spread, value.get().highest() + spread);
+        Set<GrainDirection> along = stated.get().direction().single().<Set<GrainDirection>>map(EnumSet::of)
+                .orElse(site.directions());
+        return Optional.of(along.stream().sorted()
+                .map(direction -> new Pull("residual stress as stated", direction, band, false, Optional.empty()))
+                .toList());
+    }
+
+    private Optional<List<Pull>> computed(Site site) {
+        Optional<QuenchMaterial> metal = tables.material(site.metal().alloy())
+                .or(() -> tables.standInFor(site.metal().family()));
+        if (metal.isEmpty()) {
+            site.ask(Factor.STRESS, "What residual stress is left at the surface of " + site.id() + "?",
+                    "the quench of this material is not in the tables, so its residual stress is not computed",
+                    Optional.empty(), site.feature().residualStress().at());
+            return Optional.empty();
+        }
+        List<Pull> pulls = new ArrayList<>();
+        for (GrainDirection direction : site.directions().stream().sorted().toList()) {
+            ExposedStress worst = worst(site, metal.get(), direction);
+            String id = site.ledger().computed(Optional.of(site.id()), worst.governing());
+            worst.bow().filter(bow -> direction == GrainDirection.L)
+                    .ifPresent(bow -> site.ledger().computed(Optional.of(site.id()), bow));
+            pulls.add(new Pull("quench residual after machining", direction, worst.governing().value(), false,
+                    Optional.of(id)));
+        }
+        return Optional.of(pulls);
+    }
+
+    /** A hole whose axis is not stated may run along any direction: the worst counts. */
+    private ExposedStress worst(Site site, QuenchMaterial metal, GrainDirection direction) {
+        OptionalDouble yieldStrength = yieldStrength(site, direction);
+        return surfaces(site).stream()
+                .map(surface -> mechanics.at(new ResidualStressCase(metal, section(site), quench(site, metal),
+                        relief(site), surface, direction, yieldStrength)))
+                .max(Comparator.comparingDouble(one -> one.governing().value().high())).orElseThrow();
+    }
+
+    private static OptionalDouble yieldStrength(Site site, GrainDirection direction) {
+        Double least = site.metal().yield().get(direction);
+        return least == null ? OptionalDouble.empty() : OptionalDouble.of(least);
+    }
+
+    private List<FinishedSurface> surfaces(Site site) {
+        OptionalDouble depth = depth(site);
+        OptionalDouble thickness = Site.greatest(site.feature().sectionFinished());
+        boolean local = site.feature().what().any(LOCAL::contains) || !site.feature().what().isKnown();
+        org.shortgrain.mechanics.machining.Restraint restraint = restraint(site.feature().restraint());
+        Stream<Optional<GrainDirection>> axes = site.feature().what().any(HOLES::contains)
+                ? site.boreAlong().map(one -> Stream.of(Optional.of(one)))
+                        .orElseGet(() -> Stream.of(GrainDirection.values()).map(Optional::of))
+                : Stream.of(Optional.empty());
+        return axes.map(axis -> new FinishedSurface(depth, thickness, restraint, local, axis, OptionalDouble.empty()))
+                .toList();
+    }
+
+    private static org.shortgrain.mechanics.machining.Restraint restraint(Stated<Restraint> stated) {
+        if (stated.is(Restraint.HELD)) {
+            return org.shortgrain.mechanics.machining.Restraint.HELD;
+        }
+        return stated.is(Restraint.FREE) ? org.shortgrain.mechanics.machining.Restraint.FREE
+                : org.shortgrain.mechanics.machining.Restraint.UNKNOWN;
+    }
+
+    /** As stated; else the metal removed after the last quench. */
+    private OptionalDouble depth(Site site) {
+        OptionalDouble stated = Site.greatest(site.feature().asQuenchedDepth());
+        if (stated.isPresent()) {
+            return stated;
+        }
+        List<Step> cuts = site.cutsAfterQuench();
+        boolean all = !cuts.isEmpty() && site.route().complete()
+                && cuts.stream().allMatch(step -> step.stated().removes().isKnown());
+        if (all) {
+            double sum = cuts.stream().mapToDouble(step -> Site.greatest(step.stated().removes()).orElse(0)).sum();
+            site.assume(String.format(Locale.ROOT, "the finished surface lies %.1f mm below the surface that was"
+                    + " quenched: the metal removed on the card after the quench", sum * 1e3));
+            return OptionalDouble.of(sum);
+        }
+        site.ask(Factor.STRESS, "How deep does the finished surface of " + site.id()
+                + " lie below the surface that was quenched?",
+                "skin compression or core tension is opened depending on the depth",
+                Optional.of("the worst depth of the section"), site.feature().asQuenchedDepth().at());
+        return OptionalDouble.empty();
+    }
+
+    private static QuenchedSection section(Site site) {
+        Stated<Range> stated = site.feature().sectionAsQuenched().isKnown() ? site.feature().sectionAsQuenched()
+                : site.form().field(Form::heatTreatThickness);
+        OptionalDouble width = Site.greatest(site.form().field(Form::heatTreatWidth));
+        return new QuenchedSection(shape(site), Site.greatest(stated), width);
+    }
+
+    private static QuenchedSection.Shape shape(Site site) {
+        Optional<Shape> stated = site.form().field(Form::heatTreatShape).single();
+        if (stated.isPresent()) {
+            return switch (stated.get()) {
+                case PLATE -> QuenchedSection.Shape.PLATE;
+                case CYLINDER -> QuenchedSection.Shape.ROUND_BAR;
+                case TUBE -> QuenchedSection.Shape.TUBE;
+            };
+        }
+        Stated<Product> product = site.form().field(Form::product);
+        if (product.isOneOf(Product.PLATE, Product.SHEET)) {
+            return QuenchedSection.Shape.PLATE;
+        }
+        return QuenchedSection.Shape.UNKNOWN;
+    }
+
+    private Quench quench(Site site, QuenchMaterial metal) {
+        Optional<Step> step = site.route().lastQuench();
+        if (step.isEmpty()) {
+            site.assume("the quench at the mill is not on the card: bounded by the W-temper yield strength");
+            return new Quench.Unknown();
+        }
+        RouteStep card = step.get().stated();
+        double solution = site.route().last("solution_heat_treat")
+                .flatMap(one -> one.stated().temperature().single()).map(Range::middle)
+                .orElse(metal.solutionTemperature());
+        Optional<FilmCoefficient> film = film(site, card);
+        if (film.isEmpty()) {
+            site.assume("the quench medium of " + step.get().label()
+                    + " is not stated or not in the tables: bounded by the W-temper yield strength");
+            return new Quench.Unknown();
+        }
+        boolean onRecord = card.temperature().isKnown() && card.agitated().isKnown();
+        return new Quench.Known(film.get(), solution, onRecord);
+    }
+
+    private Optional<FilmCoefficient> film(Site site, RouteStep card) {
+        String medium = card.medium().single().orElse("").toLowerCase(Locale.ROOT);
+        if (medium.contains("water")) {
+            Optional<Range> bath = card.temperature().single();
+            if (bath.isEmpty()) {
+                site.assume("water of unknown temperature is taken as cold");
+                return Optional.of(tables.baths().coldWater());
+            }
+            return tables.baths().water(bath.get().lowest());
+        }
+        if (medium.contains("glycol") || medium.contains("polymer") || medium.contains("pag")) {
+            return card.concentration().single().flatMap(share -> tables.baths().glycol(share.lowest() * 100));
+        }
+        return Optional.empty();
+    }
+
+    /** The temper's digits count as long as no solution treatment on the card follows the mill's relief. */
+    private StressRelief relief(Site site) {
+        Stated<ResidualState> words = site.feature().residualStress().field(ResidualStress::state);
+        if (words.is(ResidualState.RELIEVED)) {
+            site.assume("relieved as stated: what published measurements find left after a stretch");
+            return new StressRelief.Stretched(OptionalDouble.empty());
+        }
+        Optional<Step> quench = site.route().lastQuench();
+        Optional<Step> relief = site.route().last("stress_relieve_mechanical", "stretch", "compress");
+        if (relief.isPresent() && relief.get().position() > quench.map(Step::position).orElse(-1)) {
+            return onCard(site, relief.get());
+        }
+        Optional<Step> uphill = site.route().last("uphill_quench");
+        if (uphill.isPresent() && uphill.get().position() > quench.map(Step::position).orElse(-1)) {
+            return new StressRelief.UphillQuenched(tables.uphill(false), false);
+        }
+        return quench.isPresent() ? new StressRelief.None() : byTemper(site);
+    }
+
+    private static StressRelief onCard(Site site, Step step) {
+        OptionalDouble set = Site.least(step.stated().set());
+        boolean compressed = step.is("compress") || step.mentions("compress", "restrike", "die set");
+        return compressed ? new StressRelief.Compressed(set, isDieForging(site)) : new StressRelief.Stretched(set);
+    }
+
+    private static StressRelief byTemper(Site site) {
+        String digits = site.metal().reliefDigits();
+        if (digits.startsWith("51")) {
+            return new StressRelief.Stretched(OptionalDouble.empty());
+        }
+        if (digits.startsWith("52") || digits.startsWith("54")) {
+            return new StressRelief.Compressed(OptionalDouble.empty(), isDieForging(site) || digits.startsWith("54"));
+        }
+        return new StressRelief.None();
+    }
+
+    private static boolean isDieForging(Site site) {
+        return !site.form().field(Form::product).is(Product.HAND_FORGING);
+    }
+}
