@@ -79,6 +79,9 @@ final class ServicePulls {
         if (stated.isPresent()) {
             return Optional.of(new Band(stated.get().middle(), stated.get().lowest(), stated.get().highest()));
         }
+        if (load.level().isNone()) {
+            return Optional.of(Band.exact(0));
+        }
         Optional<Band> computed = overArea(load).or(() -> hoop(load));
         return computed.isPresent() ? computed : load.level().single().flatMap(level -> inWords(site, load, level));
     }
@@ -107,9 +110,6 @@ final class ServicePulls {
     }
 
     private Optional<Band> inWords(Site site, Load load, Level level) {
-        if (level == Level.NONE) {
-            return Optional.of(Band.exact(0));
-        }
         Optional<Given> yieldStrength = site.elastic().flatMap(Elastic::lowestYield);
         Share share = shares.get(level);
         if (yieldStrength.isEmpty() || share == null) {
