@@ -14,7 +14,7 @@ final class Badges {
     private static final double CAPITAL_HEIGHT = 0.73;
     private static final Stroke THIN = new Stroke(Ink.BLACK, 0.6, Stroke.Dash.SOLID);
     private static final Stroke HEAVY = new Stroke(Ink.BLACK, 1.5, Stroke.Dash.SOLID);
-    private static final Stroke DASHED = new Stroke(Ink.BLACK, 0.9, Stroke.Dash.DASHED);
+    private static final Stroke DASHED = new Stroke(Ink.BLACK, 0.9, Stroke.Dash.DOTTED);
 
     private Badges() {
     }

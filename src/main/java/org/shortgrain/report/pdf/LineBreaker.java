@@ -36,6 +36,8 @@ final class LineBreaker {
     private final List<Fragment> open = new ArrayList<>();
     private double x;
     private double textEnd;
+    /** Whether the open line goes on from one that was full: spaces at its beginning are not drawn. */
+    private boolean wrapped;
 
     private LineBreaker(Fonts fonts, GlyphGuard guard, Face base, double size, double measure) {
         this.fonts = fonts;
@@ -106,6 +108,7 @@ final class LineBreaker {
                         addSpace(span.face(), link);
                     } else {
                         endLine();
+                        wrapped = false;
                     }
                     from = i + 1;
                 }
@@ -121,7 +124,7 @@ final class LineBreaker {
     }
 
     private void addSpace(Face face, Optional<LinkMark> link) {
-        if (!open.isEmpty()) {
+        if (!open.isEmpty() || !wrapped) {
             place(new Letters(face, " ", link), fonts.width(face, size, " "));
         }
     }
@@ -212,6 +215,7 @@ final class LineBreaker {
         open.clear();
         x = 0;
         textEnd = 0;
+        wrapped = true;
     }
 
     /** Joins neighbours of the same face and link: fewer text operators, and words that can be found. */

@@ -47,7 +47,7 @@ final class Lines {
     }
 
     /**
-     * Draws one line.
+     * Draws one line. Page numbers take no more room than they need, now that they are known.
      *
      * @param canvas the page
      * @param line   the line
@@ -58,8 +58,9 @@ final class Lines {
      */
     static void paint(Canvas canvas, Line line, Font font, double left, double top, StructNode node) {
         double baseline = font.baseline(top);
+        double drawnIn = 0;
         for (Line.Fragment fragment : line.fragments()) {
-            double x = left + fragment.x();
+            double x = left + fragment.x() - drawnIn;
             if (fragment.matter() instanceof Line.Letters letters) {
                 StructNode owner = letters.link().map(link -> link.node(node)).orElse(node);
                 canvas.mark(owner);
@@ -68,9 +69,10 @@ final class Lines {
                 letters.link().ifPresent(link -> canvas.link(x, top + LINK_ABOVE, fragment.width(),
                         font.leading() - LINK_ABOVE, link, owner));
             } else if (fragment.matter() instanceof Line.PageNumber number) {
+                String digits = canvas.places().pageNumber(number.anchor());
                 canvas.mark(node);
-                canvas.text(number.face(), font.size(), font.ink(), x, baseline,
-                        canvas.places().pageNumber(number.anchor()));
+                canvas.text(number.face(), font.size(), font.ink(), x, baseline, digits);
+                drawnIn += fragment.width() - canvas.fonts().width(number.face(), font.size(), digits);
             } else if (fragment.matter() instanceof Line.Framed framed) {
                 Badges.paint(canvas, framed, x, baseline, font.size(), node);
             }

@@ -13,6 +13,7 @@ final class ProseSetter {
     private static final double WIDEST_MEASURE = 442;
     private static final double BULLET_INDENT = 15;
     private static final double CONTENTS_INDENT = 18;
+    private static final double BEFORE_CONTENTS = 8;
     private static final double LINE_NUMBER_WIDTH = 26;
     /** A paragraph of up to this many lines stays whole; a longer one keeps two lines on each side of a break. */
     private static final int WHOLE = 3;
@@ -116,9 +117,10 @@ final class ProseSetter {
             Line text = setting.broken(Text.EMPTY.link(entry.text(), entry.anchor()), font,
                     measure - 2 * CONTENTS_INDENT).get(0);
             Line page = setting.broken(Text.EMPTY.pageOf(entry.anchor()), font, CONTENTS_INDENT).get(0);
-            double pageLeft = measure - page.width();
             Stroke dots = new Stroke(Ink.RULE, 0.6, Stroke.Dash.DOTTED);
-            pieces.add(Piece.of(0, font.leading() + 0.6, (canvas, left, top) -> {
+            pieces.add(Piece.of(pieces.isEmpty() ? BEFORE_CONTENTS : 0, font.leading() + 0.6, (canvas, left, top) -> {
+                double pageLeft = measure - setting.fonts().width(font.base(), font.size(),
+                        canvas.places().pageNumber(entry.anchor()));
                 Lines.paint(canvas, text, font, left, top, reference);
                 canvas.artifact();
                 double baseline = font.baseline(top);

@@ -19,8 +19,9 @@ final class SignatureSetter {
 
     static List<Piece> pieces(Block.Signatures signatures, Setting setting) {
         List<Piece> pieces = new ArrayList<>();
-        for (Block.Slot slot : signatures.slots()) {
-            pieces.add(piece(slot, setting));
+        for (int i = 0; i < signatures.slots().size(); i++) {
+            Piece piece = piece(signatures.slots().get(i), setting);
+            pieces.add(i < signatures.slots().size() - 1 ? piece.holdingNext() : piece);
         }
         return pieces;
     }

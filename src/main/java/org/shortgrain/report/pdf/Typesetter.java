@@ -13,7 +13,8 @@ final class Typesetter {
         List<Piece> pieces = new ArrayList<>();
         Setting here = setting;
         boolean newPage = false;
-        for (Block block : blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Block block = blocks.get(i);
             if (block instanceof Block.NewPage) {
                 newPage = true;
                 continue;
@@ -21,13 +22,23 @@ final class Typesetter {
             if (block instanceof Block.Heading heading && heading.level() == 1) {
                 here = setting.in(setting.section().child("Sect"));
             }
-            List<Piece> added = set(block, here);
+            List<Piece> added = new ArrayList<>(set(block, here));
+            if (i + 1 < blocks.size() && introduces(block, blocks.get(i + 1)) && !added.isEmpty()) {
+                int last = added.size() - 1;
+                added.set(last, added.get(last).holdingNext());
+            }
             for (Piece piece : added) {
                 pieces.add(newPage ? piece.onNewPage() : piece);
                 newPage = false;
             }
         }
         return pieces;
+    }
+
+    /** A paragraph above a table or list speaks of it and stays with it. */
+    private static boolean introduces(Block block, Block next) {
+        return block instanceof Block.Paragraph
+                && (next instanceof Block.Table || next instanceof Block.Items || next instanceof Block.Signatures);
     }
 
     private static List<Piece> set(Block block, Setting setting) {

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.shortgrain.report.pdf.Block.Cell;
 import org.shortgrain.report.pdf.Block.Column;
 import org.shortgrain.report.pdf.Block.Field;
@@ -12,6 +13,8 @@ import org.shortgrain.report.pdf.Block.Headings;
 import org.shortgrain.report.pdf.Block.Row;
 import org.shortgrain.report.pdf.Block.Tone;
 import org.shortgrain.report.pdf.Inline.Frame;
+import org.shortgrain.report.pdf.figure.Figure;
+import org.shortgrain.report.pdf.figure.SampleFigures;
 
 /** An invented document that asks everything of the writer: long, wide, many-lettered, cross-linked. */
 final class StressDocument {
@@ -49,6 +52,7 @@ final class StressDocument {
         firstPage(blocks);
         findings(blocks);
         calculations(blocks);
+        figures(blocks);
         annex(blocks);
         return blocks;
     }
@@ -85,7 +89,7 @@ final class StressDocument {
     private static void findings(List<Block> blocks) {
         blocks.add(new Block.Heading(1, Text.of("Findings"), "findings"));
         for (int i = 1; i <= FINDINGS; i++) {
-            String id = String.format("F-%03d", i);
+            String id = String.format(Locale.ROOT, "F-%03d", i);
             blocks.add(new Block.Heading(2, Text.of(id + "  ").badge("OBJECTION", Frame.SOLID)
                     .plain("  Sustained tension above the threshold at feature GROOVE-" + i), id));
             List<Row> rows = new ArrayList<>();
@@ -123,6 +127,15 @@ final class StressDocument {
         blocks.add(new Block.Heading(1, Text.of("Sources"), "sources"));
         blocks.add(new Block.Items(true, List.of(Text.of("ASTM G64, read."), Text.of("Lam\u00e9, derived. ".repeat(20)))));
         blocks.add(new Block.Items(false, List.of(Text.of("one"), Text.of("two"))));
+    }
+
+    private static void figures(List<Block> blocks) {
+        blocks.add(new Block.Heading(1, Text.of("Figures"), "figures"));
+        int number = 1;
+        for (Figure figure : SampleFigures.all()) {
+            blocks.add(new Block.Picture("Figure " + number, figure, "figure-" + number));
+            number++;
+        }
     }
 
     private static void annex(List<Block> blocks) {
