@@ -48,7 +48,7 @@ class RulebookTest {
         assertEquals(List.of("STRESS-01", "STRESS-02", "WATER-01", "WATER-02", "WATER-03"),
                 small.rules().stream().map(RuleInfo::id).toList());
         assertEquals(new RuleInfo("STRESS-01", "Bore under lasting tension", Factor.STRESS, Grade.CONDITION,
-                List.of("fit"), List.of(new Citation("handbook", "1.2", SourceStatus.READ),
+                List.of("peening"), List.of(new Citation("handbook", "1.2", SourceStatus.READ),
                         new Citation("note", "", SourceStatus.MEMORY)),
                 "Tension that lasts opens a crack; \"lasting\" means for weeks.",
                 List.of("Reduce the interference", "Shrink the bush in"), List.of(), "stress.drl"),
@@ -117,7 +117,7 @@ class RulebookTest {
 
     @Test
     void everyRuleIsRaisedAppliedOrNotApplicableWithTheReason() {
-        Outcome outcome = small.judge(List.of(Bore.of("LUG-A", 10, true)), tag -> tag.equals("fit")
+        Outcome outcome = small.judge(List.of(Bore.of("LUG-A", 10, true)), tag -> tag.equals("peening")
                 ? new Applicability.Answer(false, "no fit is stated") : new Applicability.Answer(true, tag + " stated"),
                 FEATURES);
         assertEquals(Set.of("WATER-01"), outcome.raised());
