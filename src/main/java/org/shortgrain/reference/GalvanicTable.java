@@ -1,0 +1,102 @@
+package org.shortgrain.reference;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.shortgrain.terms.Citation;
+
+/**
+ * Galvanic series and groups. They come from different media and reference electrodes and do not agree: never take a
+ * difference across two series. Potentials are whole hundredths of a volt, so that a limit of 0.15 V is met exactly.
+ */
+public final class GalvanicTable {
+    private static final Set<String> SERIES = Set.of("anodic_index", "flowing_sea_water_sce", "marine_agcl",
+            "nrl_aluminium_agcl", "mil_std_889_order", "niu_groups", "mil_std_889c_pairs", "mil_hdbk_419_groups");
+
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<Limit> limits = new ArrayList<>();
+
+    private GalvanicTable() {
+    }
+
+    /**
+     * A metal in a series.
+     *
+     * @param series      series
+     * @param group       group in the series
+     * @param metal       metal or alloys
+     * @param potential   potential (hundredths of a volt), if the series has potentials
+     * @param electrode   reference electrode of the potential; empty without one
+     * @param anodicIndex anodic index (hundredths of a volt), if the series has one
+     * @param order       order in the series, 1 the most anodic, if it has only an order
+     * @param statement   what the source says in words; empty when nothing
+     * @param medium      medium
+     * @param source      source
+     * @param remark      remark; empty when none
+     */
+    public record Entry(String series, String group, String metal, OptionalInt potential, String electrode,
+            OptionalInt anodicIndex, OptionalInt order, String statement, String medium, Citation source,
+            String remark) {
+    }
+
+    /**
+     * A limit on the difference of anodic indices.
+     *
+     * @param fromWetness driest wetness class for which it holds
+     * @param toWetness   wettest wetness class for which it holds
+     * @param hundredths  limit (hundredths of a volt)
+     * @param meaning     what it is for
+     * @param source      source
+     */
+    public record Limit(String fromWetness, String toWetness, int hundredths, String meaning, Citation source) {
+    }
+
+    static GalvanicTable read(Csv csv, Sources sources) {
+        GalvanicTable table = new GalvanicTable();
+        for (Row row : csv.read("data/galvanic.csv", "series", "group", "metal", "potential_cV", "reference_electrode",
+                "anodic_index_cV", "order", "statement", "medium", "source", "clause", "status", "remark")) {
+            table.entries.add(new Entry(row.oneOf("series", SERIES), row.required("group"), row.required("metal"),
+                    whole(row, "potential_cV", -300, 200), row.text("reference_electrode"),
+                    whole(row, "anodic_index_cV", -100, 300), whole(row, "order", 1, 200), row.text("statement"),
+                    row.required("medium"), row.citation(sources), row.text("remark")));
+        }
+        for (Row row : csv.read("data/galvanic-limits.csv", "wetness_from", "wetness_to", "limit_cV", "meaning",
+                "source", "clause", "status")) {
+            table.limits.add(new Limit(row.required("wetness_from"), row.required("wetness_to"),
+                    (int) row.requiredNumber("limit_cV", 0, 300, 1), row.required("meaning"), row.citation(sources)));
+        }
+        return table;
+    }
+
+    private static OptionalInt whole(Row row, String column, int lowest, int highest) {
+        var number = row.number(column, lowest, highest, 1);
+        if (number.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (number.getAsDouble() != Math.rint(number.getAsDouble())) {
+            row.fault(column + " must be a whole number");
+        }
+        return OptionalInt.of((int) Math.rint(number.getAsDouble()));
+    }
+
+    /** {@return all entries} */
+    public List<Entry> entries() {
+        return Collections.unmodifiableList(entries);
+    }
+
+    /**
+     * {@return the entries of a series}
+     *
+     * @param series series
+     */
+    public List<Entry> series(String series) {
+        return entries.stream().filter(e -> e.series().equals(series)).toList();
+    }
+
+    /** {@return the limits} */
+    public List<Limit> limits() {
+        return Collections.unmodifiableList(limits);
+    }
+}

@@ -1,0 +1,139 @@
+package org.shortgrain.reference;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import org.shortgrain.terms.GrainDirection;
+
+/**
+ * Brings the rows of several schemes to one level.
+ *
+ * <p>Rules, in this order:
+ * <ol>
+ * <li>Rows that apply are told from rows that only may apply (a datum open, or the row for a near relative). The latter
+ * can lower the level but neither raise nor clear it.
+ * <li>For L and LT a row for that very direction goes before a class given to the material as a whole, which speaks for
+ * its worst direction. For ST all count.
+ * <li>The lowest upper end caps the level. Under the cap the highest lower end counts, of firm rows if there are any:
+ * so a class that spans two levels is narrowed by a letter, and an outlier on the good side is dropped.
+ * <li>A row from memory can lower the level. It never narrows a span upwards and never clears.
+ * </ol>
+ */
+final class LevelJudge {
+    private final GrainDirection direction;
+    private final Question question;
+    private final List<Piece> pieces = new ArrayList<>();
+
+    private record Piece(RatingTable.Rating rating, Match match, EnumSet<OpenDatum> open) {
+        boolean direct() {
+            return rating.direction().isPresent();
+        }
+
+        boolean firm() {
+            return !rating.citation().status().needsConfirmation();
+        }
+
+        int worst() {
+            return rating.word().worst().number();
+        }
+
+        int best() {
+            return rating.word().best().number();
+        }
+    }
+
+    LevelJudge(GrainDirection direction, Question question) {
+        this.direction = direction;
+        this.question = question;
+    }
+
+    boolean concerns(Optional<GrainDirection> rowDirection) {
+        return rowDirection.isEmpty() || rowDirection.get() == direction
+                || (question.transverseIsSt() && direction == GrainDirection.LT
+                        && rowDirection.get() == GrainDirection.ST);
+    }
+
+    void add(RatingTable.Rating rating, Match match, EnumSet<OpenDatum> open) {
+        pieces.add(new Piece(rating, match, open));
+    }
+
+    LevelAnswer answer() {
+        boolean directOnly = direction != GrainDirection.ST
+                && pieces.stream().anyMatch(p -> p.direct() && p.match() == Match.YES);
+        List<Piece> sure = new ArrayList<>();
+        List<Piece> unsure = new ArrayList<>();
+        List<RatingHit> hits = new ArrayList<>();
+        EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
+        for (Piece piece : pieces) {
+            boolean counts = !directOnly || piece.direct();
+            hits.add(hit(piece, counts));
+            if (counts && piece.match() == Match.YES) {
+                sure.add(piece);
+            } else if (counts) {
+                unsure.add(piece);
+                open.addAll(piece.open());
+            }
+        }
+        if (question.form().isEmpty()) {
+            open.add(OpenDatum.PRODUCT_FORM);
+        }
+        if (question.alloyOpen()) {
+            open.add(OpenDatum.ALLOY);
+        }
+        int level = worstCase(sure, unsure);
+        int firmLevel = combine(sure.stream().filter(Piece::firm).toList());
+        boolean memory = !pieces.isEmpty() && sure.stream().noneMatch(Piece::firm);
+        boolean cleared = level >= 3 && firmLevel >= 3 && open.isEmpty();
+        return new LevelAnswer(SccLevel.of(level), cleared, memory, disagree(sure), open, hits);
+    }
+
+    /** The worst level over the cases that none or any one of the unsure rows applies; 0 when nothing is known. */
+    private static int worstCase(List<Piece> sure, List<Piece> unsure) {
+        int worst = combine(sure);
+        for (Piece one : unsure) {
+            List<Piece> with = new ArrayList<>(sure);
+            with.add(one);
+            int level = combine(with);
+            if (sure.isEmpty() && level > 2) {
+                continue;
+            }
+            worst = worst == 0 ? level : Math.min(worst, level);
+        }
+        return worst;
+    }
+
+    private static int combine(List<Piece> rows) {
+        int cap = 4;
+        for (Piece row : rows) {
+            cap = Math.min(cap, row.best());
+        }
+        int firm = 0;
+        int any = 0;
+        for (Piece row : rows) {
+            if (row.worst() <= cap) {
+                any = Math.max(any, row.worst());
+                firm = row.firm() ? Math.max(firm, row.worst()) : firm;
+            }
+        }
+        return firm > 0 ? firm : any;
+    }
+
+    private static boolean disagree(List<Piece> rows) {
+        int low = 0;
+        int high = 5;
+        for (Piece row : rows) {
+            low = Math.max(low, row.worst());
+            high = Math.min(high, row.best());
+        }
+        return low > high;
+    }
+
+    private static RatingHit hit(Piece piece, boolean counts) {
+        RatingTable.Rating r = piece.rating();
+        RatingHit.Reading reading = !counts ? RatingHit.Reading.WORST_DIRECTION
+                : piece.match() == Match.YES ? RatingHit.Reading.APPLIES : RatingHit.Reading.MAY_APPLY;
+        return new RatingHit(r.word().scheme(), r.title(), r.word().word(), r.word().meaning(), r.word().worst(),
+                r.word().best(), reading, r.scope().describe(), r.citation(), r.confidence(), r.remark());
+    }
+}

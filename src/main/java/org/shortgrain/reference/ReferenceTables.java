@@ -1,0 +1,130 @@
+package org.shortgrain.reference;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Function;
+
+/**
+ * All reference tables of a rulebook, loaded and checked.
+ *
+ * <p>Loading is strict: a source that is not listed, a status that is no status word, a number out of range, a row that
+ * stands twice, thickness bands that overlap, all these are faults, reported together with file and line.
+ */
+public final class ReferenceTables {
+    private static final String BUILT_IN = "/rulebook/";
+
+    private final Sources sources;
+    private final Crosswalk crosswalk;
+    private final Tempers tempers;
+    private final ReliefDigits relief;
+    private final MaterialTable materials;
+    private final ZoneTable zones;
+    private final FluidTable fluids;
+    private final OperationTable operations;
+    private final RouteOrder routeOrder;
+    private final GalvanicTable galvanic;
+
+    private ReferenceTables(Function<String, InputStream> door, Faults faults) {
+        Csv csv = new Csv(door, faults);
+        this.sources = Sources.read(door, faults);
+        this.crosswalk = Crosswalk.read(csv, sources);
+        this.tempers = Tempers.read(csv, sources);
+        this.relief = ReliefDigits.read(csv, sources);
+        this.materials = MaterialTable.read(csv, sources, crosswalk, tempers, relief);
+        this.zones = ZoneTable.read(csv, sources);
+        this.fluids = FluidTable.read(csv, sources, materials.alloys());
+        this.operations = OperationTable.read(csv);
+        this.routeOrder = RouteOrder.read(csv, sources, operations, materials.alloys());
+        this.galvanic = GalvanicTable.read(csv, sources);
+    }
+
+    /**
+     * {@return the tables behind a door}
+     *
+     * @param door opens a file of the rulebook by its name below the rulebook, such as {@code data/ratings.csv}; null
+     *             where there is no such file
+     * @throws RulebookTableException if the tables have faults
+     */
+    public static ReferenceTables load(Function<String, InputStream> door) {
+        Faults faults = new Faults();
+        ReferenceTables tables = new ReferenceTables(door, faults);
+        faults.throwIfAny();
+        return tables;
+    }
+
+    /** {@return the tables that the tool ships with} */
+    public static ReferenceTables builtIn() {
+        return load(name -> ReferenceTables.class.getResourceAsStream(BUILT_IN + name));
+    }
+
+    /**
+     * {@return the tables of an edited rulebook}
+     *
+     * @param rulebook directory of the rulebook, the one that holds {@code sources.yaml}
+     * @throws RulebookTableException if the tables have faults
+     */
+    public static ReferenceTables from(Path rulebook) {
+        return load(name -> open(rulebook.resolve(name)));
+    }
+
+    private static InputStream open(Path file) {
+        try {
+            return Files.isRegularFile(file) ? Files.newInputStream(file) : null;
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + file, e);
+        }
+    }
+
+    /** {@return the documents} */
+    public Sources sources() {
+        return sources;
+    }
+
+    /** {@return the rating schemes and their common scale} */
+    public Crosswalk crosswalk() {
+        return crosswalk;
+    }
+
+    /** {@return the temper designations} */
+    public Tempers tempers() {
+        return tempers;
+    }
+
+    /** {@return the digits of mechanical stress relief} */
+    public ReliefDigits reliefDigits() {
+        return relief;
+    }
+
+    /** {@return the materials} */
+    public MaterialTable materials() {
+        return materials;
+    }
+
+    /** {@return the zones} */
+    public ZoneTable zones() {
+        return zones;
+    }
+
+    /** {@return the fluids} */
+    public FluidTable fluids() {
+        return fluids;
+    }
+
+    /** {@return the operations of a planning card} */
+    public OperationTable operations() {
+        return operations;
+    }
+
+    /** {@return the order of operations} */
+    public RouteOrder routeOrder() {
+        return routeOrder;
+    }
+
+    /** {@return the galvanic series} */
+    public GalvanicTable galvanic() {
+        return galvanic;
+    }
+}

@@ -1,0 +1,131 @@
+package org.shortgrain.reference;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.shortgrain.terms.Citation;
+import org.shortgrain.terms.SourceStatus;
+
+/** One row of a CSV table, with typed and checked access to its fields. A fault is noted, not thrown. */
+final class Row {
+    private final String file;
+    private final long line;
+    private final Map<String, Integer> columns;
+    private final List<String> fields;
+    private final Faults faults;
+
+    Row(String file, long line, Map<String, Integer> columns, List<String> fields, Faults faults) {
+        this.file = file;
+        this.line = line;
+        this.columns = columns;
+        this.fields = fields;
+        this.faults = faults;
+    }
+
+    void fault(String what) {
+        faults.add(file, line, what);
+    }
+
+    /** {@return where the row stands} */
+    String place() {
+        return file + ":" + line;
+    }
+
+    /**
+     * {@return the text of a field, stripped; empty when blank}
+     *
+     * @param column head of the column
+     */
+    String text(String column) {
+        Integer i = columns.get(column);
+        return i == null || i >= fields.size() ? "" : fields.get(i).strip();
+    }
+
+    String required(String column) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            fault(column + " is blank");
+        }
+        return text;
+    }
+
+    /**
+     * {@return the items of a field that holds a list, separated by {@code |}}
+     *
+     * @param column head of the column
+     */
+    List<String> list(String column) {
+        String text = text(column);
+        return text.isEmpty() ? List.of() : List.of(text.split("\\|"));
+    }
+
+    Set<String> set(String column) {
+        return new LinkedHashSet<>(list(column));
+    }
+
+    /**
+     * {@return a number in another unit, if the field is not blank}
+     *
+     * @param column head of the column, which names the unit of the field
+     * @param lowest  least plausible value, in the unit of the field
+     * @param highest greatest plausible value, in the unit of the field
+     * @param factor  what one unit of the field is in the unit wanted
+     */
+    OptionalDouble number(String column, double lowest, double highest, double factor) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            double value = Double.parseDouble(text);
+            if (!(lowest <= value && value <= highest)) {
+                fault(column + " is " + text + ", outside " + lowest + " to " + highest);
+            }
+            return OptionalDouble.of(value * factor);
+        } catch (NumberFormatException e) {
+            fault(column + " is '" + text + "', not a number");
+            return OptionalDouble.empty();
+        }
+    }
+
+    double requiredNumber(String column, double lowest, double highest, double factor) {
+        required(column);
+        return number(column, lowest, highest, factor).orElse(0);
+    }
+
+    String oneOf(String column, Set<String> words) {
+        String text = text(column);
+        if (!words.contains(text)) {
+            fault(column + " is '" + text + "'; expected one of " + words);
+        }
+        return text;
+    }
+
+    boolean yes(String column) {
+        return oneOf(column, Set.of("yes", "no")).equals("yes");
+    }
+
+    SourceStatus status(String column) {
+        try {
+            return SourceStatus.of(text(column));
+        } catch (IllegalArgumentException e) {
+            fault(e.getMessage());
+            return SourceStatus.MEMORY;
+        }
+    }
+
+    /**
+     * {@return the citation that the columns source, clause and status make}
+     *
+     * @param sources the documents that may be cited
+     */
+    Citation citation(Sources sources) {
+        String id = required("source");
+        if (!sources.has(id)) {
+            fault("source '" + id + "' is not in sources.yaml");
+        }
+        return new Citation(id, text("clause"), status("status"));
+    }
+}

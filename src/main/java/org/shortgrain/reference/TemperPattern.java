@@ -1,0 +1,203 @@
+package org.shortgrain.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The tempers for which a row speaks.
+ *
+ * <p>Tokens of the column {@code tempers}, separated by {@code |}:
+ * {@code *} any; {@code =T651} this designation alone; {@code T73} the designation with whatever stress relief digits,
+ * and {@code T6} with whatever further digits; {@code H>=1000}, {@code SCT<1000} a condition by its ageing temperature;
+ * {@code CW<=37} cold work in percent; {@code not_sensitised} any but sensitised; any other word itself;
+ * {@code !CH900} all but this (a row has only such tokens or none).
+ */
+final class TemperPattern {
+    private static final Pattern COMPARE = Pattern.compile("(H|SCT|RH|TH|CH|SRH|CW)(>=|<=|<|>)(\\d+)");
+    private static final Pattern FAMILY = Pattern.compile("T(10|[1-9])(\\d{0,2})");
+    private static final Pattern EXACT = Pattern.compile("=T(10|[1-9])(\\d{0,2}?)(51[01]?|52|54)?");
+
+    private final String text;
+    private final List<Token> tokens = new ArrayList<>();
+    private final boolean allBut;
+
+    private TemperPattern(String text, boolean allBut) {
+        this.text = text;
+        this.allBut = allBut;
+    }
+
+    /** {@return the tokens as written in the table} */
+    String text() {
+        return text;
+    }
+
+    /** {@return the tokens as a reader expects them, such as T6/T651} */
+    String describe() {
+        return text.replaceAll("(^|\\|)=", "$1").replace("|!", "/").replace("!", "all but ").replace('|', '/');
+    }
+
+    boolean isAny() {
+        return text.equals("*");
+    }
+
+    static TemperPattern parse(Row row, String column) {
+        List<String> words = row.list(column);
+        if (words.isEmpty()) {
+            row.fault(column + " is blank; write * for any temper");
+        }
+        boolean allBut = words.stream().anyMatch(w -> w.startsWith("!"));
+        if (allBut && !words.stream().allMatch(w -> w.startsWith("!"))) {
+            row.fault(column + " mixes ! with plain tokens");
+        }
+        TemperPattern pattern = new TemperPattern(String.join("|", words), allBut);
+        for (String word : words) {
+            pattern.tokens.add(token(row, allBut ? word.substring(1) : word));
+        }
+        return pattern;
+    }
+
+    private static Token token(Row row, String word) {
+        if (word.equals("*")) {
+            return t -> Match.YES;
+        }
+        if (word.equals("not_sensitised")) {
+            return TemperPattern::notSensitised;
+        }
+        Matcher m = COMPARE.matcher(word);
+        if (m.matches()) {
+            return new Compared(m.group(1), m.group(2), Integer.parseInt(m.group(3)));
+        }
+        m = EXACT.matcher(word);
+        if (m.matches()) {
+            return new Exactly(word.substring(1), m.group(1), m.group(2), m.group(3) == null ? "" : m.group(3));
+        }
+        if (word.startsWith("=")) {
+            row.fault("'" + word + "' is no T temper");
+        }
+        m = FAMILY.matcher(word);
+        if (m.matches()) {
+            return new Family(m.group(1), m.group(2));
+        }
+        if (word.matches("T\\d.*")) {
+            row.fault("'" + word + "' is no T temper family; write =" + word + " for this designation alone");
+        }
+        return new Word(word);
+    }
+
+    /**
+     * {@return whether the row speaks for a temper}
+     *
+     * @param temper the temper asked about
+     */
+    Match match(Temper temper) {
+        Match any = Match.NO;
+        for (Token token : tokens) {
+            any = any.or(token.match(temper));
+        }
+        if (!allBut) {
+            return any;
+        }
+        return switch (any) {
+            case YES -> Match.NO;
+            case MAYBE -> Match.MAYBE;
+            case NO -> Match.YES;
+        };
+    }
+
+    private static boolean unstated(Temper temper) {
+        return temper instanceof Temper.NotStated || temper instanceof Temper.Unreadable;
+    }
+
+    private static Match notSensitised(Temper temper) {
+        if (unstated(temper) || temper.normal().equals("as_welded")) {
+            return Match.MAYBE;
+        }
+        return Match.of(!temper.normal().equals("sensitised"));
+    }
+
+    private interface Token {
+        Match match(Temper temper);
+    }
+
+    private record Word(String word) implements Token {
+        @Override
+        public Match match(Temper temper) {
+            if (unstated(temper)) {
+                return Match.MAYBE;
+            }
+            boolean hardened = temper instanceof Temper.HardenedTo && word.equals("quenched_and_tempered");
+            return Match.of(hardened || temper.normal().equals(word));
+        }
+    }
+
+    private record Compared(String treatment, String sign, int limit) implements Token {
+        @Override
+        public Match match(Temper temper) {
+            if (unstated(temper)) {
+                return Match.MAYBE;
+            }
+            if (temper instanceof Temper.AgedCondition aged && aged.treatment().equals(treatment)) {
+                return Match.of(holds(aged.fahrenheit()));
+            }
+            if (temper instanceof Temper.ColdWorked worked && treatment.equals("CW")) {
+                return Match.of(holds(worked.percent()));
+            }
+            return Match.of(treatment.equals("CW") && temper.normal().equals("annealed") && holds(0));
+        }
+
+        private boolean holds(int number) {
+            return switch (sign) {
+                case ">=" -> number >= limit;
+                case "<=" -> number <= limit;
+                case "<" -> number < limit;
+                default -> number > limit;
+            };
+        }
+    }
+
+    /** {@code =T651}: the whole designation. With open digits in the question the row may be the one. */
+    private record Exactly(String normal, String base, String digits, String relief) implements Token {
+        @Override
+        public Match match(Temper temper) {
+            if (unstated(temper)) {
+                return Match.MAYBE;
+            }
+            if (!(temper instanceof Temper.HeatTreated t)) {
+                return Match.NO;
+            }
+            if (t.normal().equals(normal)) {
+                return Match.YES;
+            }
+            boolean sameBase = t.base().equals(base);
+            boolean sameRelief = t.relief().isEmpty() || t.relief().equals(relief);
+            return switch (t.open()) {
+                case NONE -> Match.NO;
+                case RELIEF -> sameBase && t.digits().equals(digits) && sameRelief ? Match.MAYBE : Match.NO;
+                case SECOND -> sameBase && sameRelief ? Match.MAYBE : Match.NO;
+            };
+        }
+    }
+
+    /** {@code T73}, {@code T6}: a treatment with whatever relief; without further digits, all its variants. */
+    private record Family(String base, String digits) implements Token {
+        @Override
+        public Match match(Temper temper) {
+            if (unstated(temper)) {
+                return Match.MAYBE;
+            }
+            if (!(temper instanceof Temper.HeatTreated t) || !t.base().equals(base)) {
+                return Match.NO;
+            }
+            if (t.digits().equals(digits)) {
+                return t.open() == Temper.OpenDigits.SECOND && !digits.isEmpty() ? Match.MAYBE : Match.YES;
+            }
+            if (digits.isEmpty()) {
+                return t.userTreated() ? Match.MAYBE : Match.YES;
+            }
+            boolean userVariant = t.userTreated() && t.digits().startsWith(digits);
+            return userVariant || t.open() == Temper.OpenDigits.SECOND ? Match.MAYBE : Match.NO;
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package org.shortgrain.reference;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Words with aliases. Case, blanks, hyphens and underscores do not matter. */
+final class Words {
+    private final Map<String, String> byAlias = new HashMap<>();
+    private final Set<String> names = new LinkedHashSet<>();
+
+    void add(Row row, String name) {
+        if (!names.add(name)) {
+            row.fault("'" + name + "' stands twice");
+        }
+        alias(row, name, name);
+    }
+
+    void alias(Row row, String alias, String name) {
+        String before = byAlias.put(key(alias), name);
+        if (before != null && !before.equals(name)) {
+            row.fault("'" + alias + "' stands for both " + before + " and " + name);
+        }
+    }
+
+    static String key(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s_\\-]+", " ").strip();
+    }
+
+    Optional<String> find(String text) {
+        return Optional.ofNullable(byAlias.get(key(text)));
+    }
+
+    Set<String> names() {
+        return names;
+    }
+
+    Set<String> aliases() {
+        return byAlias.keySet();
+    }
+}
