@@ -1,27 +1,20 @@
 package org.shortgrain.rulebook;
 
+import java.util.Optional;
+
 /** Says of a part whether a rule needs to be asked: whether the part has what the rule's {@code @applies} names. */
 @FunctionalInterface
 public interface Applicability {
 
     /**
-     * {@return whether the part has what a tag stands for, and a sentence on it}
+     * {@return why a rule with a tag is not asked, such as "no weld is on the card"; empty if it is asked}
      *
      * @param tag a word of {@code @applies}
      */
-    Answer of(String tag);
-
-    /**
-     * An answer.
-     *
-     * @param holds    whether the part has it
-     * @param sentence what the description says, such as "no fit is stated"; without a full stop
-     */
-    record Answer(boolean holds, String sentence) {
-    }
+    Optional<String> keepsOut(String tag);
 
     /** {@return the answer of somebody who looks at nothing: every rule is asked} */
     static Applicability toAll() {
-        return tag -> new Answer(true, tag);
+        return tag -> Optional.empty();
     }
 }

@@ -88,7 +88,7 @@ public final class RuleCompiler {
      */
     static CompiledRules compile(SortedMap<String, String> texts, Optional<Set<String>> documents,
             List<RuleInfo> beside) throws RulebookException {
-        List<DrlFile> checked = new RuleForm(texts, documents, AppliesTags.KNOWN, beside).checked();
+        List<DrlFile> checked = new RuleForm(texts, documents, beside).checked();
         return checked.isEmpty() ? new CompiledRules(new java.util.TreeMap<>(), List.of())
                 : new DrlCompiler(checked).compile();
     }

@@ -1,6 +1,7 @@
 package org.shortgrain.rulebook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -11,14 +12,16 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 import org.shortgrain.review.Grade;
+import org.shortgrain.rulebook.facts.Tag;
 import org.shortgrain.terms.Citation;
 
 /** Checks the form of all rules of a rulebook together, before any of them is compiled. */
 final class RuleForm {
 
+    private static final List<String> TAGS = Arrays.stream(Tag.values()).map(Tag::word).toList();
+
     private final List<DrlFile> files;
     private final Optional<Set<String>> documents;
-    private final Set<String> tags;
     private final Map<String, RuleInfo> known;
     private final List<RulebookProblem> problems = new ArrayList<>();
 
@@ -27,14 +30,11 @@ final class RuleForm {
      *
      * @param texts     file name to text
      * @param documents ids of the documents that may be cited; empty if there is no list
-     * @param tags      words that may stand in {@code @applies}; an empty set allows all
      * @param beside    rules that these rules stand beside
      */
-    RuleForm(SortedMap<String, String> texts, Optional<Set<String>> documents, Set<String> tags,
-            List<RuleInfo> beside) {
+    RuleForm(SortedMap<String, String> texts, Optional<Set<String>> documents, List<RuleInfo> beside) {
         this.files = texts.entrySet().stream().map(file -> new DrlFile(file.getKey(), file.getValue())).toList();
         this.documents = documents;
-        this.tags = tags;
         this.known = beside.stream().collect(Collectors.toMap(RuleInfo::id, rule -> rule, (one, other) -> one,
                 HashMap::new));
     }
@@ -71,9 +71,9 @@ final class RuleForm {
         info.sources().stream().map(Citation::id)
                 .filter(id -> documents.isPresent() && !documents.get().contains(id))
                 .forEach(id -> complaints.add("@sources: no document '" + id + "' in " + RulebookFiles.SOURCES));
-        info.applies().stream().filter(tag -> !tags.isEmpty() && !tags.contains(tag))
+        info.applies().stream().filter(tag -> !TAGS.contains(tag))
                 .forEach(tag -> complaints.add("@applies: '" + tag + "' is not known; expected one of "
-                        + tags.stream().sorted().collect(Collectors.joining(", "))));
+                        + String.join(", ", TAGS)));
         checkSubsumed(info, complaints);
         complaints.forEach(complaint -> problems.add(file.problem(rule, rule.line(), complaint)));
     }

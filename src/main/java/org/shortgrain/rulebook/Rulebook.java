@@ -167,8 +167,8 @@ public final class Rulebook {
         if (disabled.containsKey(rule.id())) {
             return Optional.of("Disabled by this rulebook: " + disabled.get(rule.id()));
         }
-        return rule.applies().stream().map(applicability::of).filter(answer -> !answer.holds()).findFirst()
-                .map(answer -> "Does not apply: " + answer.sentence() + ".");
+        return rule.applies().stream().map(applicability::keepsOut).flatMap(Optional::stream).findFirst()
+                .map(reason -> "Not asked: " + reason + ".");
     }
 
     private List<Findings.Raised> fire(Collection<?> facts) {

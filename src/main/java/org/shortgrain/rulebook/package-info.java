@@ -17,7 +17,7 @@
  * @title("Bush pressed into a bore whose wall is stressed across the grain")
  * @factor("stress")                                      // material, stress, environment, combined, record
  * @grade("condition")                                    // objection, condition, question, advice
- * @applies("fit")                                        // optional: what a part must have for the rule to be asked
+ * @applies("forging plating")                            // optional: facts.Tag words that a part must all have
  * @sources("doc-id | clause | read ;; other-id | page 3 | secondary")
  * @why("What happens if nobody acts.")
  * @remedies("first choice ;; second choice")             // in order of preference

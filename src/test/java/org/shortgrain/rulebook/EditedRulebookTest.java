@@ -56,6 +56,7 @@ class EditedRulebookTest {
             a status that does not exist    ! handbook | 1.2 | read ! handbook | 1.2 | seen ! 7 ! 'seen' is no source status
             a document that is not listed   ! handbook | 1.2 | read ! handbok | 1.2 | read ! 7 ! no document 'handbok'
             a rule without a reason         ! @why("Two of the three factors meet.") ! '' ! 23 ! @why is missing
+            a tag that does not exist       ! @applies("forging") ! @applies("forging rain") ! 7 ! 'rain' is not known
             an annotation that is not known ! @title("Bore under lasting tension") ! @title("A") @severity("B") ! 7 ! @severity is not known
             a rule that raises nothing      ! findings.raise($bore.id(), "The bore carries " + $bore.hoop() + " MPa and holds water.").at($bore.at()); ! String none = $bore.id(); ! 33 ! raises nothing
             an id of another form           ! rule "STRESS-01" ! rule "Stress one" ! 7 ! is no rule id

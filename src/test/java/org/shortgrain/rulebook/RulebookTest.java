@@ -48,7 +48,7 @@ class RulebookTest {
         assertEquals(List.of("STRESS-01", "STRESS-02", "WATER-01", "WATER-02", "WATER-03"),
                 small.rules().stream().map(RuleInfo::id).toList());
         assertEquals(new RuleInfo("STRESS-01", "Bore under lasting tension", Factor.STRESS, Grade.CONDITION,
-                List.of("peening"), List.of(new Citation("handbook", "1.2", SourceStatus.READ),
+                List.of("forging"), List.of(new Citation("handbook", "1.2", SourceStatus.READ),
                         new Citation("note", "", SourceStatus.MEMORY)),
                 "Tension that lasts opens a crack; \"lasting\" means for weeks.",
                 List.of("Reduce the interference", "Shrink the bush in"), List.of(), "stress.drl"),
@@ -117,12 +117,11 @@ class RulebookTest {
 
     @Test
     void everyRuleIsRaisedAppliedOrNotApplicableWithTheReason() {
-        Outcome outcome = small.judge(List.of(Bore.of("LUG-A", 10, true)), tag -> tag.equals("peening")
-                ? new Applicability.Answer(false, "no fit is stated") : new Applicability.Answer(true, tag + " stated"),
-                FEATURES);
+        Outcome outcome = small.judge(List.of(Bore.of("LUG-A", 10, true)), tag -> tag.equals("forging")
+                ? Optional.of("the part is not a forging") : Optional.empty(), FEATURES);
         assertEquals(Set.of("WATER-01"), outcome.raised());
         assertEquals(List.of(new RuleUse("STRESS-01", "Bore under lasting tension",
-                "Does not apply: no fit is stated.")), outcome.notApplicable());
+                "Not asked: the part is not a forging.")), outcome.notApplicable());
         assertEquals(List.of("STRESS-02", "WATER-02", "WATER-03"),
                 outcome.applied().stream().map(RuleUse::rule).toList());
     }
@@ -130,7 +129,7 @@ class RulebookTest {
     @Test
     void aRuleThatSpokeIsNeverCalledNotApplicable() {
         Outcome outcome = small.judge(List.of(Bore.of("LUG-A", 150, false)),
-                tag -> new Applicability.Answer(false, "nothing applies"), FEATURES);
+                tag -> Optional.of("nothing applies"), FEATURES);
         assertEquals(Set.of("STRESS-01"), outcome.raised());
         assertFalse(outcome.notApplicable().stream().anyMatch(one -> one.rule().equals("STRESS-01")));
     }
