@@ -40,6 +40,16 @@ public record StressTensor(double xx, double yy, double zz, double xy, double yz
     }
 
     /**
+     * {@return the same normal stress in every direction along a surface}
+     *
+     * @param normal direction across the surface
+     * @param stress its size (Pa)
+     */
+    public static StressTensor alongSurface(Direction normal, double stress) {
+        return new StressTensor(stress, stress, stress, 0, 0, 0).plus(uniaxial(normal, -stress));
+    }
+
+    /**
      * {@return the sum}
      *
      * @param other another state of stress at the same point, in the same axes
@@ -66,6 +76,12 @@ public record StressTensor(double xx, double yy, double zz, double xy, double yz
     public double normal(Direction n) {
         return xx * n.x() * n.x() + yy * n.y() * n.y() + zz * n.z() * n.z()
                 + 2 * (xy * n.x() * n.y() + yz * n.y() * n.z() + zx * n.z() * n.x());
+    }
+
+    /** {@return the largest of its components, without their signs (Pa)} */
+    public double largestComponent() {
+        return Math.max(Math.max(Math.max(Math.abs(xx), Math.abs(yy)), Math.max(Math.abs(zz), Math.abs(xy))),
+                Math.max(Math.abs(yz), Math.abs(zx)));
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Given;
 
@@ -19,9 +20,9 @@ class ClampUpPropertiesTest {
     }
 
     @Property
-    void moreGapNeverLowersTheUpperBound(@ForAll Support support, @ForAll @DoubleRange(min = 0, max = 2) double min,
-            @ForAll @DoubleRange(min = 0, max = 2) double width, @ForAll @DoubleRange(min = 0, max = 2) double more,
-            @ForAll @DoubleRange(min = 1, max = 5000) double preload) {
+    void moreGapNeverLowersTheUpperBound(@ForAll Support support, @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double min,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double width, @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double more,
+            @ForAll @Scale(6) @DoubleRange(min = 1, max = 5000) double preload) {
         Strip strip = strip(support, 120, 6, 25);
         Optional<Given> cap = Optional.of(Given.limits(0.75 * preload, 1.25 * preload, "drawn"));
         assertTrue(stress(strip, min, min + width + more, cap).high() >= stress(strip, min, min + width, cap).high());
@@ -29,9 +30,9 @@ class ClampUpPropertiesTest {
 
     @Property
     void noValueInsideTheRangesOfTheInputsLeavesTheBand(@ForAll Support support,
-            @ForAll @DoubleRange(min = 0, max = 1) double gap, @ForAll @DoubleRange(min = 0, max = 1) double span,
-            @ForAll @DoubleRange(min = 0, max = 1) double thickness,
-            @ForAll @DoubleRange(min = 0, max = 1) double preload) {
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double gap, @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double span,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double thickness,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double preload) {
         Strip ranged = new Strip(support, Given.limits(90 * MM, 130 * MM, "drawn"), Given.limits(4 * MM, 7 * MM, "drawn"),
                 Optional.of(Given.exact(20 * MM, "drawn")), Given.exact(71.7e9, "drawn"), Given.exact(0.33, "drawn"),
                 Optional.empty());

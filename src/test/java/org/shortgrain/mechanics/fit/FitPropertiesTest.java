@@ -8,6 +8,7 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Given;
 
@@ -22,17 +23,17 @@ class FitPropertiesTest {
     }
 
     @Property
-    void moreInterferenceNeverLowersTheUpperBound(@ForAll @DoubleRange(min = -0.05, max = 0.1) double min,
-            @ForAll @DoubleRange(min = 0, max = 0.1) double width, @ForAll @DoubleRange(min = 0, max = 0.1) double more) {
+    void moreInterferenceNeverLowersTheUpperBound(@ForAll @Scale(6) @DoubleRange(min = -0.05, max = 0.1) double min,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.1) double width, @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.1) double more) {
         Band less = boreHoop(14 * MM, 28 * MM, 10 * MM, min * MM, (min + width) * MM, -55);
         Band greater = boreHoop(14 * MM, 28 * MM, 10 * MM, min * MM, (min + width + more) * MM, -55);
         assertTrue(greater.high() >= less.high());
     }
 
     @Property
-    void thinnerWallNeverLowersTheUpperBound(@ForAll @DoubleRange(min = 1.05, max = 10) double ratio,
-            @ForAll @DoubleRange(min = 0.1, max = 1) double thinning,
-            @ForAll @DoubleRange(min = 0, max = 0.95) double hollow) {
+    void thinnerWallNeverLowersTheUpperBound(@ForAll @Scale(6) @DoubleRange(min = 1.05, max = 10) double ratio,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 1) double thinning,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.95) double hollow) {
         double thinner = 1 + (ratio - 1) * thinning;
         Band thick = boreHoop(14 * MM, 14 * ratio * MM, 14 * hollow * MM, 0, 0.04 * MM, 20);
         Band thin = boreHoop(14 * MM, 14 * thinner * MM, 14 * hollow * MM, 0, 0.04 * MM, 20);
@@ -40,17 +41,17 @@ class FitPropertiesTest {
     }
 
     @Property
-    void colderNeverLowersTheUpperBoundOfSteelInAluminium(@ForAll @DoubleRange(min = -100, max = 80) double temperature,
-            @ForAll @DoubleRange(min = 0, max = 60) double colder) {
+    void colderNeverLowersTheUpperBoundOfSteelInAluminium(@ForAll @Scale(6) @DoubleRange(min = -100, max = 80) double temperature,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 60) double colder) {
         Band warm = boreHoop(14 * MM, 28 * MM, 10 * MM, 0, 0.04 * MM, temperature);
         Band cold = boreHoop(14 * MM, 28 * MM, 10 * MM, 0, 0.04 * MM, temperature - colder);
         assertTrue(cold.high() >= warm.high());
     }
 
     @Property
-    void noValueInsideTheRangesOfTheInputsLeavesTheBand(@ForAll @DoubleRange(min = 0, max = 1) double wall,
-            @ForAll @DoubleRange(min = 0, max = 1) double bore, @ForAll @DoubleRange(min = 0, max = 1) double modulus,
-            @ForAll @DoubleRange(min = 0, max = 1) double poisson, @ForAll @DoubleRange(min = 0, max = 1) double delta) {
+    void noValueInsideTheRangesOfTheInputsLeavesTheBand(@ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double wall,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double bore, @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double modulus,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double poisson, @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double delta) {
         Band band = new FitStress(new InterferenceFit(Fits.interference(-0.01 * MM, 0.04 * MM),
                 Optional.of(Given.limits(20 * MM, 30 * MM, "drawn")), Given.limits(6 * MM, 12 * MM, "drawn"),
                 new FitMaterial("outer", Given.limits(66e9, 74e9, "drawn"), Given.limits(0.31, 0.35, "drawn"),

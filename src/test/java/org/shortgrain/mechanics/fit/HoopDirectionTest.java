@@ -7,6 +7,7 @@ import static org.shortgrain.mechanics.fit.Fits.MM;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Direction;
@@ -45,8 +46,8 @@ class HoopDirectionTest {
 
     /** No other clock position loads the grain direction more than the one named: searched round the bore. */
     @Property
-    void noOtherClockPositionLoadsTheGrainDirectionMore(@ForAll @DoubleRange(min = -1, max = 1) double x,
-            @ForAll @DoubleRange(min = -1, max = 1) double y, @ForAll @DoubleRange(min = 0, max = 6.3) double clock) {
+    void noOtherClockPositionLoadsTheGrainDirectionMore(@ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double x,
+            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double y, @ForAll @Scale(6) @DoubleRange(min = 0, max = 6.3) double clock) {
         Direction bore = Direction.along(x, y, 0.5);
         HoopDirection hoop = new HoopDirection(bore, GRAIN);
         Direction start = bore.anyNormal();
