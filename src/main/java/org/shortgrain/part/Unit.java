@@ -3,7 +3,9 @@ package org.shortgrain.part;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -130,6 +132,7 @@ public enum Unit {
 
     /** Significant digits of a printed SI value: fits in mm need five, and a digit more does no harm. */
     private static final MathContext PRINTED = new MathContext(6);
+    private static final Map<String, Unit> BY_SYMBOL = bySymbol();
     private static final BigDecimal ICE_POINT_F = new BigDecimal(32);
     private static final BigDecimal ICE_POINT_K = new BigDecimal("273.15");
 
@@ -145,6 +148,14 @@ public enum Unit {
 
     Unit(Dimension dimension, String factor, String... symbols) {
         this(dimension, new BigDecimal(factor), symbols);
+    }
+
+    private static Map<String, Unit> bySymbol() {
+        Map<String, Unit> units = new HashMap<>();
+        for (Unit unit : values()) {
+            unit.symbols.forEach(symbol -> units.put(symbol, unit));
+        }
+        return Map.copyOf(units);
     }
 
     /** {@return what this is a unit of} */
@@ -195,7 +206,7 @@ public enum Unit {
      * @param symbol a spelling
      */
     public static Optional<Unit> of(String symbol) {
-        return Arrays.stream(values()).filter(unit -> unit.symbols.contains(symbol)).findFirst();
+        return Optional.ofNullable(BY_SYMBOL.get(symbol));
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.shortgrain.part.reader;
 
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,18 +71,20 @@ final class Binder {
     }
 
     private Record record(Expected.Fields fields, Map<String, Stated<?>> stated, Origin origin) {
-        Map<String, Stated<?>> byName = new LinkedHashMap<>();
-        for (Expected.Field field : fields.fields()) {
-            Location missed = new Location(origin.at().path() + "/" + field.key(), origin.at().line(),
-                    origin.at().column());
-            byName.put(field.component().getName(), stated.getOrDefault(field.key(), new Stated.Absent<>(missed)));
-        }
         List<Object> arguments = new ArrayList<>();
-        for (RecordComponent component : fields.type().getRecordComponents()) {
-            Object otherwise = component.getType() == Origin.class ? origin : SchemaVersion.READ;
-            arguments.add(component.getType() == Stated.class ? byName.get(component.getName()) : otherwise);
+        for (Expected.Component component : fields.components()) {
+            if (component instanceof Expected.Field field) {
+                Stated<?> value = stated.get(field.key());
+                arguments.add(value == null ? absent(field, origin.at()) : value);
+            } else {
+                arguments.add(component == Expected.Other.ORIGIN ? origin : SchemaVersion.READ);
+            }
         }
-        return Records.construct(fields.type(), arguments);
+        return Records.construct(fields.constructor(), arguments);
+    }
+
+    private static Stated<?> absent(Expected.Field field, Location group) {
+        return new Stated.Absent<>(new Location(group.path() + "/" + field.key(), group.line(), group.column()));
     }
 
     /** What is stated at a key. */
@@ -99,9 +100,7 @@ final class Binder {
 
     private Stated<?> stated(Expected expected, Spot spot, Provenance provenance) {
         Optional<Scalar> scalar = Scalar.of(spot);
-        boolean empty = scalar.filter(Scalar::isNothing).isPresent() || spot.isList() && spot.size() == 0
-                || spot.isGroup() && spot.entries().isEmpty();
-        if (empty) {
+        if (spot.isEmpty() || scalar.filter(Scalar::isNothing).isPresent()) {
             problems.add(ProblemCode.EMPTY_VALUE, spot.atKey(), Description.of(expected, vocabularies));
             return new Stated.Unknown<>(spot.at());
         }

@@ -1,6 +1,8 @@
 package org.shortgrain.part.reader;
 
-import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Method;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -118,30 +120,47 @@ sealed interface Expected {
      * @param meaning   what it means
      * @param minimum   whether it belongs to the minimum set
      * @param inShort   whether its value alone may stand for the group
-     * @param component component of the record it fills
+     * @param accessor  accessor of the component it fills
      */
     record Field(String key, Expected expected, String meaning, Optional<Minimum> minimum, boolean inShort,
-            RecordComponent component) {
+            Method accessor) implements Component {
+    }
+
+    /** A component of a record. */
+    sealed interface Component {
+    }
+
+    /** Components that are no keys. */
+    enum Other implements Component {
+        /** The place of the group. */
+        ORIGIN,
+        /** The version of the form. */
+        VERSION
     }
 
     /**
      * The keys of a group.
      *
-     * @param type   record it becomes
-     * @param fields keys in the order of the record
+     * @param constructor canonical constructor of the record it becomes
+     * @param components  components in the order of the record
+     * @param byKey       those that are keys, in the same order
      */
-    record Fields(Class<? extends Record> type, List<Field> fields) {
+    record Fields(Constructor<? extends Record> constructor, List<Component> components, Map<String, Field> byKey) {
 
         Optional<Field> named(String key) {
-            return fields.stream().filter(field -> field.key().equals(key)).findFirst();
+            return Optional.ofNullable(byKey.get(key));
         }
 
         Optional<Field> inShort() {
-            return fields.stream().filter(Field::inShort).findFirst();
+            return byKey.values().stream().filter(Field::inShort).findFirst();
+        }
+
+        Collection<Field> all() {
+            return byKey.values();
         }
 
         List<String> keys() {
-            return fields.stream().map(Field::key).toList();
+            return List.copyOf(byKey.keySet());
         }
     }
 }

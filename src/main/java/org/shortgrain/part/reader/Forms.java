@@ -4,13 +4,15 @@ import java.lang.annotation.Annotation;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.shortgrain.part.Axis;
 import org.shortgrain.part.Dimension;
@@ -22,6 +24,7 @@ import org.shortgrain.part.Key;
 import org.shortgrain.part.Limits;
 import org.shortgrain.part.Meaning;
 import org.shortgrain.part.Minimum;
+import org.shortgrain.part.Origin;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
@@ -35,6 +38,8 @@ import org.shortgrain.part.Word;
  * the minimum set all ask here, so that a key exists in one place only, the component of its record.
  */
 final class Forms {
+    private static final Pattern CAPITAL = Pattern.compile("([A-Z])");
+
     private final Map<Class<?>, Expected.Fields> known = new ConcurrentHashMap<>();
 
     Expected.Fields of(Class<? extends Record> type) {
@@ -59,7 +64,7 @@ final class Forms {
     /** The groups of the form that have the key. */
     private Stream<String> places(Class<? extends Record> type, String path, String key) {
         Stream<String> here = of(type).named(key).map(field -> path.isEmpty() ? "the top of the file" : path).stream();
-        return Stream.concat(here, of(type).fields().stream().flatMap(field -> inside(field).stream()
+        return Stream.concat(here, of(type).all().stream().flatMap(field -> inside(field).stream()
                 .flatMap(inner -> places(inner, path + "/" + field.key(), key))));
     }
 
@@ -69,21 +74,33 @@ final class Forms {
     }
 
     private static Expected.Fields fields(Class<? extends Record> type) {
-        return new Expected.Fields(type, Arrays.stream(type.getRecordComponents())
-                .filter(component -> component.getType() == Stated.class).map(Forms::field).toList());
+        RecordComponent[] components = type.getRecordComponents();
+        List<Expected.Component> all = new ArrayList<>();
+        Map<String, Expected.Field> byKey = new LinkedHashMap<>();
+        for (RecordComponent component : components) {
+            if (component.getType() == Stated.class) {
+                Expected.Field field = field(component);
+                all.add(field);
+                byKey.put(field.key(), field);
+            } else {
+                all.add(component.getType() == Origin.class ? Expected.Other.ORIGIN : Expected.Other.VERSION);
+            }
+        }
+        return new Expected.Fields(Records.canonical(type, components), List.copyOf(all),
+                Collections.unmodifiableMap(byKey));
     }
 
     private static Expected.Field field(RecordComponent component) {
         Type type = ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
         return new Expected.Field(key(component), expected(component, type),
                 annotation(component, Meaning.class).map(Meaning::value).orElse(""), annotation(component, Minimum.class),
-                component.isAnnotationPresent(InShort.class), component);
+                component.isAnnotationPresent(InShort.class), component.getAccessor());
     }
 
     /** The key is the component's name in lower case with underscores, unless an annotation names another. */
     private static String key(RecordComponent component) {
-        return annotation(component, Key.class).map(Key::value).orElseGet(() -> component.getName()
-                .replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT));
+        return annotation(component, Key.class).map(Key::value).orElseGet(() -> CAPITAL.matcher(component.getName())
+                .replaceAll("_$1").toLowerCase(Locale.ROOT));
     }
 
     private static Expected expected(RecordComponent component, Type type) {

@@ -63,7 +63,7 @@ final class LongForm {
         if (!(item instanceof Expected.Group group)) {
             return true;
         }
-        Optional<Spot> value = Optional.ofNullable(spot.entries().get(VALUE));
+        Optional<Spot> value = spot.entry(VALUE);
         boolean own = forms.of(group.type()).named(VALUE).isPresent();
         boolean state = value.flatMap(Scalar::of).flatMap(Scalar::state).isPresent();
         return value.isPresent() && (!own || state && KEYS.containsAll(spot.entries().keySet()));

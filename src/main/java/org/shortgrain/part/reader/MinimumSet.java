@@ -33,8 +33,8 @@ public final class MinimumSet {
     }
 
     private void inside(Record group, List<Missing> missing) {
-        for (Expected.Field field : forms.of(group.getClass()).fields()) {
-            Stated<?> stated = (Stated<?>) Records.value(group, field.component());
+        for (Expected.Field field : forms.of(group.getClass()).all()) {
+            Stated<?> stated = (Stated<?>) Records.value(group, field.accessor());
             field.minimum().flatMap(minimum -> open(minimum, stated, field.meaning())).ifPresent(missing::add);
             if (field.expected() instanceof Expected.Group inner && !stated.isKnown()) {
                 emptyGroup(inner, stated, missing);
@@ -50,7 +50,7 @@ public final class MinimumSet {
 
     /** A group that does not stand: its fields are as open as it is. */
     private void emptyGroup(Expected.Group group, Stated<?> state, List<Missing> missing) {
-        for (Expected.Field field : forms.of(group.type()).fields()) {
+        for (Expected.Field field : forms.of(group.type()).all()) {
             field.minimum().ifPresent(minimum -> {
                 Location at = new Location(state.at().path() + "/" + field.key(), state.at().line(), state.at().column());
                 missing.add(new Missing(minimum.value(), at, state(state), field.meaning()));

@@ -2,8 +2,8 @@ package org.shortgrain.part.reader;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
 import java.util.List;
 
 /** Records made and asked by reflection. */
@@ -12,23 +12,33 @@ final class Records {
     private Records() {
     }
 
-    static <R extends Record> R construct(Class<R> type, List<Object> arguments) {
-        Class<?>[] types = Arrays.stream(type.getRecordComponents()).map(RecordComponent::getType).toArray(Class[]::new);
+    static Constructor<? extends Record> canonical(Class<? extends Record> type, RecordComponent[] components) {
+        Class<?>[] types = new Class<?>[components.length];
+        for (int i = 0; i < types.length; i++) {
+            types[i] = components[i].getType();
+        }
         try {
-            Constructor<R> canonical = type.getDeclaredConstructor(types);
-            return canonical.newInstance(arguments.toArray());
-        } catch (NoSuchMethodException | InstantiationException | IllegalAccessException e) {
-            throw new IllegalStateException("a public record has a public canonical constructor: " + type, e);
-        } catch (InvocationTargetException e) {
-            throw new IllegalStateException("the records of a description refuse no stated value: " + type, e);
+            return type.getDeclaredConstructor(types);
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException("every record has a canonical constructor: " + type, e);
         }
     }
 
-    static Object value(Record record, RecordComponent component) {
+    static Record construct(Constructor<? extends Record> canonical, List<Object> arguments) {
         try {
-            return component.getAccessor().invoke(record);
+            return canonical.newInstance(arguments.toArray());
+        } catch (InstantiationException | IllegalAccessException e) {
+            throw new IllegalStateException("a public record has a public canonical constructor: " + canonical, e);
+        } catch (InvocationTargetException e) {
+            throw new IllegalStateException("the records of a description refuse no stated value: " + canonical, e);
+        }
+    }
+
+    static Object value(Record record, Method accessor) {
+        try {
+            return accessor.invoke(record);
         } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException("a public record has public accessors: " + record.getClass(), e);
+            throw new IllegalStateException("a public record has public accessors: " + accessor, e);
         }
     }
 }

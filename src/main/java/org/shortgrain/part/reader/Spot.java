@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.shortgrain.part.Location;
+import org.yaml.snakeyaml.nodes.CollectionNode;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -44,6 +45,23 @@ record Spot(String path, Node node, Optional<Node> key) {
             }
         }
         return entries;
+    }
+
+    /** One entry of a group; empty for anything else. */
+    Optional<Spot> entry(String name) {
+        if (node instanceof MappingNode mapping) {
+            for (NodeTuple entry : mapping.getValue()) {
+                if (entry.getKeyNode() instanceof ScalarNode key && key.getValue().equals(name)) {
+                    return Optional.of(new Spot(path + "/" + escaped(name), entry.getValueNode(), Optional.of(key)));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether it is a list or group of nothing. */
+    boolean isEmpty() {
+        return node instanceof CollectionNode<?> collection && collection.getValue().isEmpty();
     }
 
     boolean isGroup() {

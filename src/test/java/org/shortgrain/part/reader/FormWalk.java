@@ -18,7 +18,7 @@ final class FormWalk {
         if (!seen.add(type)) {
             return;
         }
-        for (Expected.Field field : forms.of(type).fields()) {
+        for (Expected.Field field : forms.of(type).all()) {
             visitor.accept(field.key());
             Expected item = field.expected() instanceof Expected.ListOf list ? list.item() : field.expected();
             if (item instanceof Expected.Group group) {
