@@ -56,7 +56,7 @@ final class LongForm {
     }
 
     boolean isLong(Expected expected, Spot spot) {
-        if (!spot.isGroup()) {
+        if (!spot.isGroup() || spot.isEmpty()) {
             return false;
         }
         Expected item = expected instanceof Expected.ListOf list ? list.item() : expected;
