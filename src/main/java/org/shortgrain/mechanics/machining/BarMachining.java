@@ -1,5 +1,6 @@
 package org.shortgrain.mechanics.machining;
 
+import org.shortgrain.mechanics.quench.CoolingHistory;
 import org.shortgrain.mechanics.quench.QuenchedBar;
 import org.shortgrain.mechanics.quench.StressProfile;
 
@@ -46,6 +47,15 @@ public record BarMachining(StressProfile radial, StressProfile hoop, StressProfi
         return new BarMachining(withRing(bar.radial().between(radius, outer), ring, -outer * outer),
                 withRing(bar.hoop().between(radius, outer), ring, outer * outer),
                 axial.minusLine(meanOverRing(axial), 0, 0));
+    }
+
+    /**
+     * {@return what is left, as a bar}
+     *
+     * @param history how the bar was quenched
+     */
+    QuenchedBar asBar(CoolingHistory history) {
+        return new QuenchedBar(radial, hoop, axial, history);
     }
 
     private static StressProfile withRing(StressProfile before, double ring, double square) {

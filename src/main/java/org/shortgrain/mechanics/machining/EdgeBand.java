@@ -4,31 +4,31 @@ import java.util.OptionalDouble;
 import org.shortgrain.mechanics.quench.QuenchedSection;
 
 /**
- * Stress along the thickness of a wide section, near its quenched edges.
+ * Stress near the quenched edges (narrow faces) of a wide section, which the plate model does not see.
  *
- * <p>The middle of a plate carries none. Inside each as-quenched edge (narrow face) it reaches 0.41 to 0.45 of the W-temper
- * yield, largest 0.4 thicknesses in, above a quarter and below 0.7 thicknesses. Trimming the edge after heat treatment
- * lays it bare. Basis: own two-dimensional computation of bars 75 mm thick and two to four times as wide in cold water.
+ * <p>Along the thickness the middle of a plate carries none; inside each edge it reaches 0.41 to 0.45 of the W-temper
+ * yield, largest 0.4 thicknesses in, above a quarter and below 0.7 thicknesses. Along L it reaches 1.35 of the yield
+ * there. Trimming the edge after heat treatment lays both bare. Basis: own two-dimensional computation of bars 75 mm
+ * thick and two to four times as wide in cold water; for other quenches the ratio to the round bar is carried over.
  */
 final class EdgeBand {
 
-    /** Share of the W-temper yield in the band. */
-    static final double SHARE = 0.45;
-    /** Share of the transverse core stress of a round bar of the same thickness: 62 to 67 against 87 MPa. */
-    static final double SHARE_OF_BAR = 0.75;
-    /** Distance from the edge, over the thickness, beyond which the stress along the thickness has died away. */
-    static final double REACH = 0.7;
+    /** Stress along the thickness over the W-temper yield. */
+    static final double THROUGH = 0.45;
+    /** Stress along L over the W-temper yield. */
+    static final double ALONG = 1.35;
+    /** Stress along the thickness over the core stress across a round bar of the same thickness: 65 against 87 MPa. */
+    static final double THROUGH_OF_BAR = 0.75;
+    /** Stress along L over the core stress along a round bar of the same thickness: 200 against 225 MPa. */
+    static final double ALONG_OF_BAR = 0.9;
+    /** Distance from the edge, over the thickness, beyond which the edge is no longer felt. */
+    private static final double REACH = 0.7;
 
     private EdgeBand() {
     }
 
-    /** The largest stress along the thickness, given its value in the band; nothing where the edge is known to be far. */
-    static double shortTransverse(double yield, QuenchedSection section, OptionalDouble edgeDistance) {
-        return reaches(section, edgeDistance) ? SHARE * yield : 0;
-    }
-
     /** Whether the band may reach the surface: only a stated distance beyond its reach says no. */
-    static boolean reaches(QuenchedSection section, OptionalDouble edgeDistance) {
+    static boolean mayReach(QuenchedSection section, OptionalDouble edgeDistance) {
         return edgeDistance.isEmpty() || section.rulingThickness().isEmpty()
                 || edgeDistance.getAsDouble() <= REACH * section.rulingThickness().getAsDouble();
     }

@@ -1,7 +1,6 @@
 package org.shortgrain.mechanics.machining;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,7 +8,6 @@ import java.util.Set;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
-import org.shortgrain.mechanics.machining.ResidualStress.Exposures;
 import org.shortgrain.mechanics.quench.StressProfile;
 import org.shortgrain.terms.Citation;
 import org.shortgrain.terms.GrainDirection;
@@ -22,24 +20,23 @@ final class ExposedStressReport {
             SourceStatus.MEMORY);
 
     private final ResidualStressCase c;
-    private final FieldSet set;
+    private final BlankViews views;
     private final Exposures exposures;
     private final Set<Release> counted;
 
-    ExposedStressReport(ResidualStressCase c, FieldSet set, Exposures exposures, Set<Release> counted) {
+    ExposedStressReport(ResidualStressCase c, BlankViews views, Exposures exposures, Set<Release> counted) {
         this.c = c;
-        this.set = set;
+        this.views = views;
         this.exposures = exposures;
         this.counted = counted;
     }
 
     ExposedStress write() {
-        Band worst = exposures.band(counted).or(() -> exposures.band(EnumSet.of(Release.AS_IS))).orElseThrow();
         Computed governing = computed("residual.exposed", "Residual stress at the finished surface",
-                worst, steps(), profiles());
+                exposures.band(counted), steps(), profiles());
         List<Computed> ways = new ArrayList<>();
         for (Release way : Release.values()) {
-            exposures.band(EnumSet.of(way)).ifPresent(band -> ways.add(computed("residual." + key(way),
+            exposures.band(way).ifPresent(band -> ways.add(computed("residual." + key(way),
                     "Residual stress at the finished surface, " + way.words(), band, List.of(), List.of())));
         }
         return new ExposedStress(governing, ways, bow());
@@ -48,7 +45,7 @@ final class ExposedStressReport {
     private Computed computed(String id, String title, Band band, List<Computed.Step> steps,
             List<Computed.Profile> profiles) {
         return new Computed(id, title + ", " + c.direction(), SiUnit.PASCAL, capped(band), equation(), inputs(),
-                steps, set.basis(), validity(), sources(), notes(band), profiles);
+                steps, views.basis(), validity(), sources(), notes(band), profiles);
     }
 
     private static String key(Release way) {
@@ -66,13 +63,13 @@ final class ExposedStressReport {
     }
 
     private boolean isHoleWall() {
-        return c.surface().holeAxis().filter(axis -> axis != c.direction()).isPresent();
+        return c.surface().isWallOfHole(c.direction());
     }
 
     /** A relieved part keeps some stress; an aged part cannot carry more than its yield strength. */
     private Band capped(Band band) {
-        double floor = c.surface().holeAxis().isPresent() || set.atLeast() == 0 ? Double.NEGATIVE_INFINITY
-                : set.atLeast();
+        double floor = c.surface().holeAxis().isPresent() || views.atLeast() == 0 ? Double.NEGATIVE_INFINITY
+                : views.atLeast();
         double value = Math.max(band.value(), floor);
         double high = Math.max(band.high(), value);
         double cap = c.finalYield().orElse(Double.POSITIVE_INFINITY);
@@ -92,7 +89,7 @@ final class ExposedStressReport {
                 Optional.of(c.material().source())));
         add(inputs, "Fty", "yield strength of the final temper, cap of the elastic sum", SiUnit.PASCAL,
                 c.finalYield());
-        inputs.addAll(set.inputs());
+        inputs.addAll(views.inputs());
         return inputs;
     }
 
@@ -111,8 +108,8 @@ final class ExposedStressReport {
                 blank.at(0.5 * (blank.start() + blank.end()))));
         steps.add(step("s(a)", "stress of the blank at the finished surface", SiUnit.PASCAL,
                 blank.at(worst.kept().from())));
-        if (worst.field().balanced() && c.direction() != GrainDirection.ST) {
-            SectionRelease release = SectionRelease.ofPlate(blank, worst.kept().from(), worst.kept().to());
+        if (worst.field() instanceof ResidualField.Plate plate && c.direction() != GrainDirection.ST) {
+            SectionRelease release = plate.release(worst.kept(), c.direction());
             steps.add(step("N/A", "mean stress released", SiUnit.PASCAL, release.meanStress()));
             steps.add(step("M/I", "gradient released if free", SiUnit.PASCAL_PER_METRE, release.gradient()));
         }
@@ -129,14 +126,14 @@ final class ExposedStressReport {
         boolean fits = c.section().rulingThickness().isEmpty()
                 || KeptSection.fits(c.surface(), c.section().rulingThickness().getAsDouble());
         if (fits) {
-            return set.validity();
+            return views.validity();
         }
-        return new Computed.Validity(false, set.validity().statement()
+        return new Computed.Validity(false, views.validity().statement()
                 + "; the depth and the finished thickness do not fit into the section at quench");
     }
 
     private List<Citation> sources() {
-        List<Citation> sources = new ArrayList<>(set.sources());
+        List<Citation> sources = new ArrayList<>(views.sources());
         if (isHoleWall()) {
             sources.add(HOLE);
         }
@@ -144,7 +141,7 @@ final class ExposedStressReport {
     }
 
     private List<String> notes(Band band) {
-        List<String> notes = new ArrayList<>(set.notes());
+        List<String> notes = new ArrayList<>(views.notes());
         notes.add("governing view: " + exposures.governing(counted).field().basis());
         if (isHoleWall()) {
             notes.add("the concentration at the hole is included");
@@ -158,14 +155,14 @@ final class ExposedStressReport {
     private List<Computed.Profile> profiles() {
         Exposure worst = exposures.governing(counted);
         StressProfile blank = worst.field().in(c.direction());
-        if (!worst.field().balanced()) {
+        if (!worst.field().drawable()) {
             return List.of();
         }
         List<Computed.Profile> profiles = new ArrayList<>();
         profiles.add(blank.named("before machining"));
         for (Release way : Release.values()) {
-            profiles.add(Exposure.released(worst.field(), worst.kept(), c.direction(), way)
-                    .named("after machining, " + way.words()));
+            worst.field().released(worst.kept(), c.direction(), way)
+                    .ifPresent(left -> profiles.add(left.named("after machining, " + way.words())));
         }
         profiles.add(new Computed.Profile("new surface", SiUnit.METRE, SiUnit.PASCAL,
                 List.of(worst.kept().from(), worst.kept().from()), List.of(blank.lowest(), blank.highest())));
@@ -174,13 +171,12 @@ final class ExposedStressReport {
 
     private Optional<Computed> bow() {
         Exposure worst = exposures.governing(counted);
-        if (!worst.field().balanced() || c.direction() == GrainDirection.ST) {
+        if (!(worst.field() instanceof ResidualField.Plate plate) || c.direction() == GrainDirection.ST) {
             return Optional.empty();
         }
-        GrainDirection other = c.direction() == GrainDirection.L ? GrainDirection.LT : GrainDirection.L;
-        Bow bow = Bow.ofPlate(SectionRelease.ofPlate(worst.field().in(c.direction()), worst.kept().from(),
-                worst.kept().to()), SectionRelease.ofPlate(worst.field().in(other), worst.kept().from(),
-                worst.kept().to()), c.material().modulusAtRoomTemperature(), c.material().poissonRatio());
+        GrainDirection across = c.direction() == GrainDirection.L ? GrainDirection.LT : GrainDirection.L;
+        Bow bow = Bow.ofPlate(plate.release(worst.kept(), c.direction()), plate.release(worst.kept(), across),
+                c.material().modulusAtRoomTemperature(), c.material().poissonRatio());
         return Optional.of(new Computed("residual.bow", "Bow over one metre if the part is free, " + c.direction(),
                 SiUnit.METRE, Band.exact(bow.over(1)), "(m - nu m_across) / E x L^2 / 8 with m = M/I and L = 1 m",
                 inputs(), List.of(step("kappa", "curvature", SiUnit.PER_METRE, bow.curvature())),

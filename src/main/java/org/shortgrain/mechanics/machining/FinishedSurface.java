@@ -44,6 +44,15 @@ public record FinishedSurface(OptionalDouble depth, OptionalDouble thickness, Re
     }
 
     /**
+     * {@return whether the surface is the wall of a hole whose hoop stress acts in a direction}
+     *
+     * @param direction the direction
+     */
+    boolean isWallOfHole(GrainDirection direction) {
+        return holeAxis.filter(axis -> axis != direction).isPresent();
+    }
+
+    /**
      * {@return whether the surface is still the quenched one, with nothing cut from the section}
      *
      * @param quenchedThickness thickness of the section at quench, m; empty when not known

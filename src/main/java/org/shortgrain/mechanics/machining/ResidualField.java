@@ -1,43 +1,200 @@
 package org.shortgrain.mechanics.machining;
 
-import java.util.Objects;
+import java.util.Optional;
+import org.shortgrain.mechanics.quench.QuenchedBar;
 import org.shortgrain.mechanics.quench.StressProfile;
 import org.shortgrain.terms.GrainDirection;
 
-/**
- * One view of the residual stress in the blank before it is machined: three profiles through the thickness, one for
- * each grain direction.
- *
- * @param basis     where the view comes from, in words
- * @param along     stress along L
- * @param across    stress along LT
- * @param through   stress along ST
- * @param balanced  whether the profiles carry no net force through the thickness, so that the release by cutting can be
- *                  computed; a bound or a bar's diameter does not
- */
-record ResidualField(String basis, StressProfile along, StressProfile across, StressProfile through,
-        boolean balanced) {
+/** One view of the residual stress in the blank, and what it can say of cutting. */
+sealed interface ResidualField {
 
-    ResidualField {
-        Objects.requireNonNull(basis, "basis");
-        Objects.requireNonNull(along, "along");
-        Objects.requireNonNull(across, "across");
-        Objects.requireNonNull(through, "through");
+    /** Where the view comes from, in words. */
+    String basis();
+
+    /** Stress of the blank through its thickness in one direction. */
+    StressProfile in(GrainDirection direction);
+
+    /** Stress of the kept section after a release; empty where the view cannot say. */
+    Optional<StressProfile> released(KeptSection kept, GrainDirection direction, Release way);
+
+    /** Stress at the two faces of the kept section after a release; empty where the view cannot say. */
+    Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way);
+
+    /** The same view with every stress multiplied. */
+    ResidualField times(double share, String basis);
+
+    /** Whether the view shows how the stress changes through the thickness, so that it can be drawn. */
+    boolean drawable();
+
+    /**
+     * Stress at the faces of a section.
+     *
+     * @param finished at the finished surface, Pa
+     * @param opposite at the face opposite to it, Pa
+     */
+    record Faces(double finished, double opposite) {
+
+        private static Faces of(StressProfile left) {
+            return new Faces(left.at(left.start()), left.at(left.end()));
+        }
     }
 
-    StressProfile in(GrainDirection direction) {
-        return switch (direction) {
-            case L -> along;
-            case LT -> across;
-            case ST -> through;
-        };
+    /** The thickness of the blank, m. */
+    default double thickness() {
+        return in(GrainDirection.L).thickness();
     }
 
-    double thickness() {
-        return along.thickness();
+    /**
+     * A wide plate: what is cut from it releases its in-plane stress, never the stress along the thickness.
+     *
+     * @param basis   where it comes from
+     * @param along   stress along L
+     * @param across  stress along LT
+     * @param through stress along ST
+     */
+    record Plate(String basis, StressProfile along, StressProfile across, StressProfile through)
+            implements ResidualField {
+
+        @Override
+        public StressProfile in(GrainDirection direction) {
+            return switch (direction) {
+                case L -> along;
+                case LT -> across;
+                case ST -> through;
+            };
+        }
+
+        @Override
+        public Optional<StressProfile> released(KeptSection kept, GrainDirection direction, Release way) {
+            return Optional.of(release(kept, direction).after(possible(direction, way)));
+        }
+
+        @Override
+        public Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way) {
+            SectionRelease release = release(kept, direction);
+            Release possible = possible(direction, way);
+            return Optional.of(new Faces(release.stressAt(kept.from(), possible),
+                    release.stressAt(kept.to(), possible)));
+        }
+
+        /** What a cut through the thickness releases in one direction. */
+        SectionRelease release(KeptSection kept, GrainDirection direction) {
+            return SectionRelease.ofPlate(in(direction), kept.from(), kept.to());
+        }
+
+        private static Release possible(GrainDirection direction, Release way) {
+            return direction == GrainDirection.ST ? Release.AS_IS : way;
+        }
+
+        @Override
+        public ResidualField times(double share, String newBasis) {
+            return new Plate(newBasis, along.times(share), across.times(share), through.times(share));
+        }
+
+        @Override
+        public boolean drawable() {
+            return true;
+        }
     }
 
-    ResidualField times(double share, String why) {
-        return new ResidualField(why, along.times(share), across.times(share), through.times(share), balanced);
+    /**
+     * A compact bar, stressed alike in every direction across. Of what machining releases only turning all round can be
+     * computed.
+     *
+     * @param basis  where it comes from
+     * @param bar    the quenched bar
+     * @param round  whether it is a round bar that is turned, or another compact section that the bar stands for
+     * @param along  stress along the bar through its diameter
+     * @param across stress across the bar through its diameter
+     */
+    record Bar(String basis, QuenchedBar bar, boolean round, StressProfile along, StressProfile across)
+            implements ResidualField {
+
+        /** Unequal removal over the diameter up to which a bar counts as turned all round. */
+        private static final double CONCENTRIC = 0.01;
+
+        static Bar of(String basis, QuenchedBar bar, boolean round) {
+            return new Bar(basis, bar, round, bar.alongByDepth(), bar.acrossByDepth());
+        }
+
+        @Override
+        public StressProfile in(GrainDirection direction) {
+            return direction == GrainDirection.L ? along : across;
+        }
+
+        @Override
+        public Optional<StressProfile> released(KeptSection kept, GrainDirection direction, Release way) {
+            if (way == Release.AS_IS) {
+                return Optional.of(in(direction).between(kept.from(), kept.to()));
+            }
+            double eccentric = Math.abs(kept.from() + kept.to() - 2 * bar.radius());
+            if (!round || eccentric > CONCENTRIC * 2 * bar.radius()) {
+                return Optional.empty();
+            }
+            QuenchedBar turned = BarMachining.turned(bar, bar.radius() - kept.from()).asBar(bar.history());
+            StressProfile left = direction == GrainDirection.L ? turned.alongByDepth() : turned.acrossByDepth();
+            return Optional.of(left.shiftedBy(kept.from()));
+        }
+
+        @Override
+        public Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way) {
+            if (way == Release.AS_IS) {
+                return Optional.of(new Faces(in(direction).at(kept.from()), in(direction).at(kept.to())));
+            }
+            return released(kept, direction, way).map(Faces::of);
+        }
+
+        @Override
+        public ResidualField times(double share, String newBasis) {
+            return of(newBasis, bar.times(share), round);
+        }
+
+        @Override
+        public boolean drawable() {
+            return true;
+        }
+    }
+
+    /**
+     * The largest stress that any quench may have left, at any depth; says nothing of what cutting releases.
+     *
+     * @param basis     where it comes from
+     * @param thickness thickness of the blank, or any length where that is not known, m
+     * @param along     stress along L, Pa
+     * @param across    stress along LT, Pa
+     * @param through   stress along ST, Pa
+     */
+    record Bound(String basis, double thickness, double along, double across, double through)
+            implements ResidualField {
+
+        @Override
+        public StressProfile in(GrainDirection direction) {
+            return StressProfile.uniform(thickness, switch (direction) {
+                case L -> along;
+                case LT -> across;
+                case ST -> through;
+            });
+        }
+
+        @Override
+        public Optional<StressProfile> released(KeptSection kept, GrainDirection direction, Release way) {
+            return way == Release.AS_IS ? Optional.of(in(direction).between(kept.from(), kept.to()))
+                    : Optional.empty();
+        }
+
+        @Override
+        public Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way) {
+            return released(kept, direction, way).map(Faces::of);
+        }
+
+        @Override
+        public ResidualField times(double share, String newBasis) {
+            return new Bound(newBasis, thickness, share * along, share * across, share * through);
+        }
+
+        @Override
+        public boolean drawable() {
+            return false;
+        }
     }
 }

@@ -85,7 +85,7 @@ public record SectionRelease(StressProfile blank, List<Strip> strips, double are
         for (Strip strip : strips) {
             area += strip.width() * strip.height();
             firstMoment += strip.width() * strip.height() * strip.middle();
-            force += strip.width() * blank.between(strip.from(), strip.to()).force();
+            force += strip.width() * blank.force(strip.from(), strip.to());
         }
         double centroid = firstMoment / area;
         double second = 0;
@@ -94,7 +94,7 @@ public record SectionRelease(StressProfile blank, List<Strip> strips, double are
             double h = strip.height();
             double arm = strip.middle() - centroid;
             second += strip.width() * (h * h * h / 12 + h * arm * arm);
-            moment += strip.width() * blank.between(strip.from(), strip.to()).moment(centroid);
+            moment += strip.width() * blank.moment(strip.from(), strip.to(), centroid);
         }
         return new SectionRelease(blank, strips, area, centroid, second, force / area, moment / second);
     }

@@ -17,6 +17,15 @@ public record QuenchedBar(StressProfile radial, StressProfile hoop, StressProfil
                 history);
     }
 
+    /**
+     * {@return the bar with every stress multiplied}
+     *
+     * @param factor the factor
+     */
+    public QuenchedBar times(double factor) {
+        return new QuenchedBar(radial.times(factor), hoop.times(factor), axial.times(factor), history);
+    }
+
     /** {@return outer radius, m} */
     public double radius() {
         return axial.end();

@@ -1,7 +1,6 @@
 package org.shortgrain.mechanics.quench;
 
 import java.util.Arrays;
-import java.util.stream.DoubleStream;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
 
@@ -13,6 +12,10 @@ public final class StressProfile {
 
     private final double[] depth;
     private final double[] stress;
+    /** Force for a width of one from the first face to each point. */
+    private final double[] forceTo;
+    /** Moment for a width of one about the first face, from there to each point. */
+    private final double[] momentTo;
 
     private StressProfile(double[] depth, double[] stress) {
         if (depth.length < 2 || depth.length != stress.length) {
@@ -25,6 +28,24 @@ public final class StressProfile {
         }
         this.depth = depth;
         this.stress = stress;
+        this.forceTo = new double[depth.length];
+        this.momentTo = new double[depth.length];
+        for (int i = 1; i < depth.length; i++) {
+            forceTo[i] = forceTo[i - 1] + pieceForce(i - 1, depth[i], stress[i]);
+            momentTo[i] = momentTo[i - 1] + pieceMoment(i - 1, depth[i], stress[i]);
+        }
+    }
+
+    /** Force of the straight piece from point i to a depth and stress. */
+    private double pieceForce(int i, double z, double s) {
+        return 0.5 * (z - depth[i]) * (stress[i] + s);
+    }
+
+    /** Moment of the straight piece from point i to a depth and stress, about the first face. */
+    private double pieceMoment(int i, double z, double s) {
+        double z0 = depth[i] - depth[0];
+        double z1 = z - depth[0];
+        return (z1 - z0) * (stress[i] * (2 * z0 + z1) + s * (z0 + 2 * z1)) / 6;
     }
 
     /**
@@ -100,16 +121,18 @@ public final class StressProfile {
      * @throws IllegalArgumentException if the depth lies outside the section
      */
     public double at(double z) {
+        int i = pieceOf(z);
+        double share = (z - depth[i]) / (depth[i + 1] - depth[i]);
+        return stress[i] + share * (stress[i + 1] - stress[i]);
+    }
+
+    /** The piece that holds a depth: from point i to point i + 1. */
+    private int pieceOf(double z) {
         if (!(z >= start() && z <= end())) {
             throw new IllegalArgumentException("depth " + z + " m outside " + start() + " to " + end() + " m");
         }
         int found = Arrays.binarySearch(depth, z);
-        if (found >= 0) {
-            return stress[found];
-        }
-        int next = -found - 1;
-        double share = (z - depth[next - 1]) / (depth[next] - depth[next - 1]);
-        return stress[next - 1] + share * (stress[next] - stress[next - 1]);
+        return Math.min(found >= 0 ? found : -found - 2, depth.length - 2);
     }
 
     /**
@@ -120,10 +143,21 @@ public final class StressProfile {
      * @throws IllegalArgumentException if the kept part is empty or reaches outside
      */
     public StressProfile between(double from, double to) {
-        double[] inside = Arrays.stream(depth).filter(z -> z > from && z < to).toArray();
-        double[] kept = DoubleStream.concat(DoubleStream.concat(DoubleStream.of(from), Arrays.stream(inside)),
-                DoubleStream.of(to)).toArray();
-        return new StressProfile(kept, Arrays.stream(kept).map(this::at).toArray());
+        if (!(to > from)) {
+            throw new IllegalArgumentException("nothing lies between " + from + " and " + to + " m");
+        }
+        int first = pieceOf(from) + 1;
+        int last = pieceOf(to);
+        int beyond = depth[last] < to ? last + 1 : last;
+        double[] kept = new double[beyond - first + 2];
+        double[] left = new double[kept.length];
+        System.arraycopy(depth, first, kept, 1, beyond - first);
+        System.arraycopy(stress, first, left, 1, beyond - first);
+        kept[0] = from;
+        left[0] = at(from);
+        kept[kept.length - 1] = to;
+        left[left.length - 1] = at(to);
+        return new StressProfile(kept, left);
     }
 
     /**
@@ -150,13 +184,28 @@ public final class StressProfile {
         return new StressProfile(depth, Arrays.stream(stress).map(s -> factor * s).toArray());
     }
 
+    /**
+     * {@return the profile with every depth increased}
+     *
+     * @param distance the distance, m
+     */
+    public StressProfile shiftedBy(double distance) {
+        return new StressProfile(Arrays.stream(depth).map(z -> z + distance).toArray(), stress);
+    }
+
     /** {@return the force for a width of one, N/m} */
     public double force() {
-        double sum = 0;
-        for (int i = 1; i < depth.length; i++) {
-            sum += 0.5 * (depth[i] - depth[i - 1]) * (stress[i] + stress[i - 1]);
-        }
-        return sum;
+        return forceTo[forceTo.length - 1];
+    }
+
+    /**
+     * {@return the force between two depths for a width of one, N/m}
+     *
+     * @param from depth, m
+     * @param to   greater depth, m
+     */
+    public double force(double from, double to) {
+        return forceTo(to) - forceTo(from);
     }
 
     /**
@@ -165,13 +214,28 @@ public final class StressProfile {
      * @param about depth of the axis, m
      */
     public double moment(double about) {
-        double sum = 0;
-        for (int i = 1; i < depth.length; i++) {
-            double z0 = depth[i - 1] - about;
-            double z1 = depth[i] - about;
-            sum += (z1 - z0) * (stress[i - 1] * (2 * z0 + z1) + stress[i] * (z0 + 2 * z1)) / 6;
-        }
-        return sum;
+        return momentTo[momentTo.length - 1] - (about - start()) * force();
+    }
+
+    /**
+     * {@return the moment between two depths for a width of one, N}
+     *
+     * @param from  depth, m
+     * @param to    greater depth, m
+     * @param about depth of the axis, m
+     */
+    public double moment(double from, double to, double about) {
+        return momentTo(to) - momentTo(from) - (about - start()) * force(from, to);
+    }
+
+    private double forceTo(double z) {
+        int i = pieceOf(z);
+        return forceTo[i] + pieceForce(i, z, at(z));
+    }
+
+    private double momentTo(double z) {
+        int i = pieceOf(z);
+        return momentTo[i] + pieceMoment(i, z, at(z));
     }
 
     /** {@return the largest stress, Pa} */

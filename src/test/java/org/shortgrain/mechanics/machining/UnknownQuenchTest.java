@@ -9,8 +9,11 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.quench.Quench;
+import org.shortgrain.mechanics.quench.QuenchResolution;
+import org.shortgrain.mechanics.quench.QuenchSolver;
 import org.shortgrain.mechanics.quench.QuenchedSection;
 import org.shortgrain.mechanics.quench.QuenchedSection.Shape;
+import org.shortgrain.mechanics.quench.Quenches;
 import org.shortgrain.mechanics.quench.StressRelief;
 import org.shortgrain.reference.QuenchTables;
 import org.shortgrain.terms.GrainDirection;
@@ -20,8 +23,9 @@ class UnknownQuenchTest {
 
     private static final double MPA = 1e6;
     private static final double EXACT = 1;
-    private final QuenchTables tables = QuenchTables.bundled();
-    private final ResidualStress residual = new ResidualStress(tables.published());
+    private final QuenchTables tables = Quenches.TABLES;
+    private final ResidualStress residual = new ResidualStress(new QuenchSolver(QuenchResolution.COARSE, 10),
+            tables.baths(), tables.published());
 
     private Computed exposed(QuenchedSection section, StressRelief relief, FinishedSurface surface,
             GrainDirection direction, OptionalDouble yield) {
@@ -73,8 +77,8 @@ class UnknownQuenchTest {
         FinishedSurface farFromEdges = new FinishedSurface(OptionalDouble.of(0.03), OptionalDouble.of(0.02),
                 Restraint.UNKNOWN, false, Optional.empty(), OptionalDouble.of(0.2));
 
-        assertEquals(67.5 * MPA, exposed(plate, unknownPlace(Optional.empty()), GrainDirection.ST).value().value(),
-                EXACT);
+        double inTheBand = exposed(plate, unknownPlace(Optional.empty()), GrainDirection.ST).value().value();
+        assertEquals(67.5 * MPA, inTheBand, 1 * MPA, "0.45 of the yield, or the cold-water model, which is 0.6 MPa higher");
         assertEquals(0, exposed(plate, farFromEdges, GrainDirection.ST).value().value(), EXACT);
     }
 
@@ -123,6 +127,6 @@ class UnknownQuenchTest {
                 GrainDirection.LT);
 
         assertFalse(c.validity().inside());
-        assertEquals(150 * MPA, c.value().value(), EXACT);
+        assertTrue(c.value().value() >= 150 * MPA, "the worst place of the section stands in");
     }
 }

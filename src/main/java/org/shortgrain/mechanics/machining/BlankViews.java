@@ -7,21 +7,21 @@ import org.shortgrain.terms.Citation;
 /**
  * All views of the stress in the blank that have to be considered, and what they rest on.
  *
- * @param lower    views of which the smallest stress is the lower end of the range
+ * @param lower    views at the favourable end of the published scatter
  * @param nominal  views of which the largest stress is the value
- * @param upper    views of which the largest stress is the upper end
- * @param atLeast  stress that is always taken to remain, Pa; zero where there is none
+ * @param upper    views at the unfavourable end
+ * @param atLeast  stress that is always taken to remain after relief, Pa; zero where there was none
  * @param validity whether the section and the quench lie where the views hold
  * @param basis    how the range was obtained
  * @param inputs   inputs beyond those of the case itself
  * @param sources  sources of the views
  * @param notes    what a reader should know of them
  */
-record FieldSet(List<ResidualField> lower, List<ResidualField> nominal, List<ResidualField> upper, double atLeast,
+record BlankViews(List<ResidualField> lower, List<ResidualField> nominal, List<ResidualField> upper, double atLeast,
         Computed.Validity validity, String basis, List<Computed.Input> inputs, List<Citation> sources,
         List<String> notes) {
 
-    FieldSet {
+    BlankViews {
         lower = List.copyOf(lower);
         nominal = List.copyOf(nominal);
         upper = List.copyOf(upper);
