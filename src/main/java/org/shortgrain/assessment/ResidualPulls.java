@@ -16,6 +16,7 @@ import org.shortgrain.mechanics.machining.ResidualStressCase;
 import org.shortgrain.mechanics.quench.FilmCoefficient;
 import org.shortgrain.mechanics.quench.Quench;
 import org.shortgrain.mechanics.quench.QuenchMaterial;
+import org.shortgrain.mechanics.quench.QuenchSolver;
 import org.shortgrain.mechanics.quench.QuenchedSection;
 import org.shortgrain.mechanics.quench.StressRelief;
 import org.shortgrain.part.FeatureKind;
@@ -50,7 +51,8 @@ final class ResidualPulls {
 
     ResidualPulls(QuenchTables tables) {
         this.tables = tables;
-        this.mechanics = new org.shortgrain.mechanics.machining.ResidualStress(tables.published());
+        this.mechanics = new org.shortgrain.mechanics.machining.ResidualStress(QuenchSolver.usual(), tables.baths(),
+                tables.published());
     }
 
     /**

@@ -7,10 +7,12 @@ package org.shortgrain.mechanics.quench;
  * {@link QuenchRange} says whether a case lies inside. Not modelled: one-sided or uneven wetting, the shape of a die
  * forging, racking, creep in ageing, kinematic hardening, rate dependence when hot.
  *
- * <p>Safe for use by several threads; the memory of results is bounded.
+ * <p>Safe for use by several threads; the memory of results is bounded. One solver should serve a whole process.
  */
 public final class QuenchSolver {
 
+    /** Results that a usual solver remembers: some 30 kB each. */
+    private static final int USUAL_MEMORY = 128;
     /** An uphill quench starts from liquid nitrogen, degC. */
     private static final double LIQUID_NITROGEN = -196;
 
@@ -26,6 +28,11 @@ public final class QuenchSolver {
     public QuenchSolver(QuenchResolution resolution, int remembered) {
         this.resolution = resolution;
         this.memo = new Memo(remembered);
+    }
+
+    /** {@return a solver for reviews: normal resolution, memory for a batch of parts} */
+    public static QuenchSolver usual() {
+        return new QuenchSolver(QuenchResolution.NORMAL, USUAL_MEMORY);
     }
 
     /**
