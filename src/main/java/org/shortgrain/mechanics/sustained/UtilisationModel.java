@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.stat.interval.BinomialProportion;
 import org.hipparchus.stat.interval.ConfidenceInterval;
 import org.shortgrain.mechanics.Band;
@@ -12,6 +13,7 @@ import org.shortgrain.mechanics.Computed.Input;
 import org.shortgrain.mechanics.Computed.Step;
 import org.shortgrain.mechanics.Direction;
 import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.GrainAxes;
 import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.mechanics.StressTensor;
 import org.shortgrain.mechanics.sustained.Likelihood.Share;
@@ -66,38 +68,45 @@ final class UtilisationModel {
     }
 
     Likelihood run(MonteCarlo monteCarlo) {
-        Outcome outcome = point.uncertainty() > 0 ? monteCarlo.run(this::overTheCone, inputs)
-                : monteCarlo.run(new Fixed()::utilisation, inputs);
+        Outcome outcome = monteCarlo.run(point.uncertainty() > 0 ? tilted() : fixed(), inputs);
         List<Share> shares = shares(outcome);
         return new Likelihood(utilisation(outcome, monteCarlo, shares), aboveOne(outcome, monteCarlo), shares);
     }
 
     /** Along the stated direction the model is a weighted sum over the threshold, its weights worked out once. */
-    private final class Fixed {
-
-        private final double[] weights = counted.stream()
-                .mapToDouble(c -> c.shape().normal(point.grain().of(along)) / factor.value().value()).toArray();
-
-        double utilisation(double[] v) {
+    private ToDoubleFunction<double[]> fixed() {
+        Direction axis = point.grain().of(along);
+        double[] weights = counted.stream().mapToDouble(c -> c.shape().normal(axis) / factor.value().value()).toArray();
+        return v -> {
             double sum = 0;
             for (int i = 0; i < weights.length; i++) {
                 sum += weights[i] * v[i];
             }
             return sum / v[weights.length];
-        }
+        };
     }
 
-    private double overTheCone(double[] v) {
-        StressTensor stress = StressTensor.ZERO;
-        for (int i = 0; i < counted.size(); i++) {
-            stress = stress.plus(counted.get(i).shape().times(v[i]));
-        }
-        double tilt = Math.acos(v[counted.size() + 1]);
-        double clock = v[counted.size() + 2];
+    /**
+     * Over the cone: the shapes are turned once into axes with the stated direction as z. The last two inputs are the
+     * cosine of the tilt and the angle about that direction.
+     */
+    private ToDoubleFunction<double[]> tilted() {
         Direction axis = point.grain().of(along);
         Direction across = axis.anyNormal();
-        Direction tilted = axis.turnedTowards(across.turnedTowards(axis.normalTo(across), clock), tilt);
-        return stress.normal(tilted) / (factor.value().value() * v[counted.size()]);
+        GrainAxes local = new GrainAxes(across, axis.normalTo(across), axis);
+        StressTensor[] shapes = counted.stream().map(c -> c.shape().in(local).times(1 / factor.value().value()))
+                .toArray(StressTensor[]::new);
+        return v -> {
+            double cosine = v[shapes.length + 1];
+            double sine = Math.sqrt(1 - cosine * cosine);
+            double clock = v[shapes.length + 2];
+            Direction n = new Direction(sine * Math.cos(clock), sine * Math.sin(clock), cosine);
+            double sum = 0;
+            for (int i = 0; i < shapes.length; i++) {
+                sum += shapes[i].normal(n) * v[i];
+            }
+            return sum / v[shapes.length];
+        };
     }
 
     private List<Share> shares(Outcome outcome) {
@@ -143,7 +152,7 @@ final class UtilisationModel {
     private LawOfPropagation lawOfPropagation() {
         double[] means = inputs.stream().mapToDouble(Distribution::mean).toArray();
         double[] uncertainties = inputs.stream().mapToDouble(Distribution::standardDeviation).toArray();
-        return new LawOfPropagation(new Fixed()::utilisation, means, uncertainties);
+        return new LawOfPropagation(fixed(), means, uncertainties);
     }
 
     private Computed aboveOne(Outcome outcome, MonteCarlo monteCarlo) {

@@ -1,10 +1,10 @@
 package org.shortgrain.mechanics.uncertainty;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.random.MersenneTwister;
 import org.hipparchus.random.RandomGenerator;
+import org.hipparchus.util.KthSelector;
 
 /**
  * Propagation of distributions by drawing from them (JCGM 101:2008).
@@ -44,20 +44,19 @@ public record MonteCarlo(int draws, long seed) {
             results[draw] = model.applyAsDouble(point);
             moments.add(point, results[draw]);
         }
-        Arrays.sort(results);
         return new Outcome(results, moments.mean(), moments.standardDeviation(), moments.squaredCorrelations());
     }
 
     /** What the draws came to. */
     public static final class Outcome {
 
-        private final double[] sorted;
+        private final double[] results;
         private final double mean;
         private final double standardDeviation;
         private final double[] squaredCorrelations;
 
-        private Outcome(double[] sorted, double mean, double standardDeviation, double[] squaredCorrelations) {
-            this.sorted = sorted;
+        private Outcome(double[] results, double mean, double standardDeviation, double[] squaredCorrelations) {
+            this.results = results;
             this.mean = mean;
             this.standardDeviation = standardDeviation;
             this.squaredCorrelations = squaredCorrelations;
@@ -82,7 +81,7 @@ public record MonteCarlo(int draws, long seed) {
             if (!(share > 0 && share < 1)) {
                 throw new IllegalArgumentException("share " + share);
             }
-            return sorted[Math.min(sorted.length - 1, (int) (share * sorted.length))];
+            return new KthSelector().select(results.clone(), null, (int) (share * results.length));
         }
 
         /**
@@ -91,22 +90,18 @@ public record MonteCarlo(int draws, long seed) {
          * @param limit the limit
          */
         public double shareAbove(double limit) {
-            int from = 0;
-            int to = sorted.length;
-            while (from < to) {
-                int middle = (from + to) >>> 1;
-                if (sorted[middle] > limit) {
-                    to = middle;
-                } else {
-                    from = middle + 1;
+            int above = 0;
+            for (double result : results) {
+                if (result > limit) {
+                    above++;
                 }
             }
-            return (double) (sorted.length - from) / sorted.length;
+            return (double) above / results.length;
         }
 
         /** {@return the number of draws} */
         public int draws() {
-            return sorted.length;
+            return results.length;
         }
 
         /**
