@@ -17,7 +17,7 @@ final class Sources {
             "thresholds from smooth specimens compare with local stress", SourceStatus.DERIVED);
     static final Citation SURFACE_TENSION = new Citation("mil-hdbk-5j", "3.1.3.1", SourceStatus.SECONDARY);
     static final Citation YIELD_CAP =
-            new Citation("own-derivation", "yielding redistributes a local peak", SourceStatus.COMMON_PRACTICE);
+            new Citation("common-practice", "yielding redistributes a local peak", SourceStatus.COMMON_PRACTICE);
 
     private Sources() {
     }

@@ -17,7 +17,7 @@ final class Sources {
             new Citation("own-derivation", "hoop stress acts along the tangent of the bore", SourceStatus.DERIVED);
 
     static final Citation STAKED_LIP =
-            new Citation("own-derivation", "a lip formed past yield is taken at yield", SourceStatus.COMMON_PRACTICE);
+            new Citation("common-practice", "a lip formed past yield is taken at yield", SourceStatus.COMMON_PRACTICE);
 
     private Sources() {
     }

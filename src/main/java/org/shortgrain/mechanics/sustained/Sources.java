@@ -16,8 +16,8 @@ final class Sources {
     static final Citation PROPAGATION = new Citation("jcgm-100", "5.1.2, 5.1.3", SourceStatus.READ);
     static final Citation WILSON =
             new Citation("newcombe-1998", "score interval of a proportion", SourceStatus.SECONDARY);
-    static final Citation PEENING_LAYER = new Citation("own-derivation",
-            "depth of the layer from the arc height of the strip", SourceStatus.MEMORY);
+    static final Citation PEENING_LAYER = new Citation("general-handbooks",
+            "depth of the peened layer over the arc height of the strip", SourceStatus.MEMORY);
     static final Citation PEENING_BALANCE = new Citation("own-derivation",
             "balance of forces over the section peened on both faces", SourceStatus.DERIVED);
     static final Citation PEENING_RULES = new Citation("mil-std-1568c", "5.2.3.1.4", SourceStatus.READ);
