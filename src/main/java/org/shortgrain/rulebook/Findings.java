@@ -50,6 +50,17 @@ public final class Findings {
         return add(Optional.of(feature), statement);
     }
 
+    /**
+     * Raises a finding at a feature, or on the whole part: where the statement that decides belongs.
+     *
+     * @param feature   id of the feature; empty for the whole part
+     * @param statement what is wrong, in one or two sentences, with the values
+     * @return the finding, for evidence and places
+     */
+    public Raised raise(Optional<String> feature, String statement) {
+        return add(feature, statement);
+    }
+
     private Raised add(Optional<String> feature, String statement) {
         Raised one = new Raised(speaking, feature, Objects.requireNonNull(statement, "statement"));
         raised.add(one);

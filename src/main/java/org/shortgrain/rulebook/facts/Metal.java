@@ -61,8 +61,8 @@ public record Metal(String alloy, String temper, String family, String stated, b
 
     /** {@return whether it is a low-alloy, martensitic or maraging steel that hardens to high strength} */
     public boolean isHardenableSteel() {
-        return List.of("low_alloy_steel", "carbon_steel", "maraging_steel", "martensitic_stainless", "tool_steel",
-                "high_strength_steel").contains(family);
+        return List.of("low_alloy_steel", "high_alloy_steel", "carbon_steel", "maraging_steel", "martensitic_steel")
+                .contains(family);
     }
 
     /** {@return whether it is a precipitation-hardening stainless steel} */
@@ -72,12 +72,12 @@ public record Metal(String alloy, String temper, String family, String stated, b
 
     /** {@return whether it is a steel of any kind} */
     public boolean isSteel() {
-        return family.contains("steel") || family.contains("stainless");
+        return family.endsWith("_steel");
     }
 
     /** {@return whether it is an austenitic stainless steel} */
     public boolean isAusteniticStainless() {
-        return family.equals("austenitic_stainless");
+        return family.equals("austenitic_steel");
     }
 
     /** {@return whether it is titanium or a titanium alloy} */
@@ -92,7 +92,17 @@ public record Metal(String alloy, String temper, String family, String stated, b
 
     /** {@return whether it is copper or a copper alloy} */
     public boolean isCopper() {
-        return family.equals("copper");
+        return family.equals("copper_alloy");
+    }
+
+    /** {@return whether it is a steel that rusts when bare: too little chromium to be passive} */
+    public boolean isRusting() {
+        return List.of("low_alloy_steel", "high_alloy_steel", "carbon_steel", "maraging_steel").contains(family);
+    }
+
+    /** {@return whether it corrodes bare in moist air: aluminium, magnesium, rusting or martensitic steel} */
+    public boolean needsFinish() {
+        return isAluminium() || isMagnesium() || isRusting() || family.equals("martensitic_steel");
     }
 
     /**

@@ -1,10 +1,12 @@
 package org.shortgrain.rulebook.facts;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.shortgrain.part.Criticality;
 import org.shortgrain.part.Drawing;
 import org.shortgrain.part.Environment;
 import org.shortgrain.part.Evidence;
+import org.shortgrain.part.Fluid;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.Grain;
 import org.shortgrain.part.Identity;
@@ -125,10 +127,27 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
                 .anyMatch(fluid -> fluid.name().any(List.of(fluids)::contains));
     }
 
+    /** {@return the fluids that wet the part, for texts} */
+    public String sayFluids() {
+        Stated<List<Fluid>> fluids = environment().field(Environment::fluids);
+        if (!fluids.isKnown()) {
+            return fluids.isNone() ? "fluids: none" : "fluids: not stated";
+        }
+        return "fluids: " + fluids.candidates().stream().flatMap(List::stream)
+                .map(fluid -> String.join(" or ", fluid.name().candidates()).replace('_', ' '))
+                .collect(Collectors.joining(", "));
+    }
+
     /** {@return the highest temperature as stated (degC); minus infinity if not stated} */
     public double hottest() {
         return environment().field(Environment::temperature).candidates().stream().mapToDouble(range -> range.highest())
                 .max().orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** {@return the lowest temperature as stated (degC); plus infinity if not stated} */
+    public double coldest() {
+        return environment().field(Environment::temperature).candidates().stream().mapToDouble(range -> range.lowest())
+                .min().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** {@return inspection in service} */

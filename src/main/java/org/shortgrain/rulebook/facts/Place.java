@@ -195,6 +195,55 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return feature.drainage();
     }
 
+    /** {@return the hollow at this place, as it stands to water} */
+    public Cavity cavity() {
+        return new Cavity(drainage());
+    }
+
+    /** {@return whether water is caught here for certain: an open cup in a zone that is moist, or not stated} */
+    public boolean trapsWater() {
+        return zone.mayBeMoist() && cavity().isCup();
+    }
+
+    /** {@return whether sealant or inhibitor is put on where a drain hole is, and nobody looks at the hole after it} */
+    public boolean mayPlugDrain() {
+        Optional<Step> last = route().last("seal", "cpc").filter(step -> step.isAt(id));
+        return cavity().isDrilled() && last.isPresent() && route().ofKind("inspection").stream()
+                .noneMatch(step -> step.position() > last.get().position() && step.mentions("drain"));
+    }
+
+    /** {@return the finish that holds here} */
+    public Finish finish() {
+        return new Finish(surface(Surface::pretreatment), surface(Surface::primer), surface(Surface::topcoat),
+                surface(Surface::plating), surface(Surface::cpc), surface(Surface::touchUp),
+                surface(Surface::fayingSurfacesPrimed));
+    }
+
+    /** {@return the sealing that holds here} */
+    public Sealing sealing() {
+        return new Sealing(sealant(Sealant::faying), sealant(Sealant::fillet), sealant(Sealant::fastenersWet),
+                sealant(Sealant::gapFill), sealant(Sealant::cureBeforeTorque));
+    }
+
+    /** {@return whether something is joined on here: a face, a fastener or a neighbour is stated} */
+    public boolean isJoined() {
+        return is(FeatureKind.FAYING_SURFACE) || !fasteners().isEmpty() || !neighbours().isEmpty();
+    }
+
+    /**
+     * {@return the place, if a statement that holds here was made of it; empty if it was made of the whole part}
+     *
+     * @param stated the statement
+     */
+    public Optional<String> owner(Stated<?> stated) {
+        return stated.at().path().startsWith(at().path() + "/") ? Optional.of(id) : Optional.empty();
+    }
+
+    /** {@return what kind of place it is, in words for texts} */
+    public String word() {
+        return feature.what().single().map(kind -> kind.word().replace('_', ' ')).orElse("place");
+    }
+
     /** {@return neighbours of the place, and those of the part} */
     public List<Neighbour> neighbours() {
         List<Neighbour> all = new ArrayList<>();

@@ -25,6 +25,21 @@ public record Zone(List<String> names, int wetness) {
         return wetness >= 3;
     }
 
+    /** {@return whether it is moist for certain: condensation, or humidity above 60 %, some of the time} */
+    public boolean isMoist() {
+        return wetness >= 2;
+    }
+
+    /** {@return whether water pools there, laden with salt or fed by a fluid} */
+    public boolean isPooled() {
+        return wetness >= 4;
+    }
+
+    /** {@return whether it is rated dry for certain: no condensation} */
+    public boolean isRatedDry() {
+        return wetness >= 0 && wetness <= 1;
+    }
+
     /** {@return whether it can be moist: condensation or worse, or not stated} */
     public boolean mayBeMoist() {
         return wetness >= 2 || wetness < 0;
@@ -37,5 +52,11 @@ public record Zone(List<String> names, int wetness) {
      */
     public boolean isOneOf(String... zones) {
         return names.stream().anyMatch(List.of(zones)::contains);
+    }
+
+    /** {@return the zone with its wetness class, for texts} */
+    public String say() {
+        return isStated() ? "zone " + String.join(", ", names).replace('_', ' ') + ", wetness class W" + wetness
+                : "zone not stated, taken as wet";
     }
 }
