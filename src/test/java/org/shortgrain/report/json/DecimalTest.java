@@ -1,0 +1,31 @@
+package org.shortgrain.report.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DecimalTest {
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "-0.0, 0", "96.0, 96", "0.1, 0.1", "1e-3, 0.001", "48263301.05, 48263300", "1.23456789, 1.23457",
+        "-2.5e-7, -0.00000025", "1e12, 1E+12", "123456.5, 123456", "1.5e20, 1.5E+20", "2e-300, 2E-300"})
+    void aNumberIsPrintedWithSixSignificantDigits(double value, String text) {
+        assertEquals(text, Decimal.of(value));
+    }
+
+    @Property
+    void whatIsPrintedIsPrintedTheSameAgain(@ForAll double value) {
+        assertEquals(Decimal.of(value), Decimal.of(Double.parseDouble(Decimal.of(value))));
+    }
+
+    /** Half a unit in the sixth digit of a number that begins with 1 is 5 parts in a million. */
+    @Property
+    void whatIsPrintedIsNearTheNumber(@ForAll double value) {
+        if (Math.abs(value) > Double.MIN_NORMAL && Math.abs(value) < Double.MAX_VALUE / 2) {
+            assertEquals(value, Double.parseDouble(Decimal.of(value)), 5.0001e-6 * Math.abs(value));
+        }
+    }
+}
