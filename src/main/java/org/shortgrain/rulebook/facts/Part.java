@@ -97,6 +97,20 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
                 .orElse(0);
     }
 
+    /** {@return whether it is quenched aluminium and nothing relieved it mechanically after the last quench: neither an
+     * operation on the card nor, where the card has no quench, the digits of the temper} */
+    public boolean isUnrelieved() {
+        boolean quenched = metal.isSeries(2) || metal.isSeries(6) || metal.isSeries(7);
+        boolean relieved = route.lastQuench().map(quench -> route.hasAfter(quench, "kind:mechanical_relief"))
+                .orElse(metal.isRelievedByTemper() || metal.temperFacts().isEmpty());
+        return quenched && !relieved;
+    }
+
+    /** {@return whether the temper's digits claim a relief that a quench on the card undid and nothing did again} */
+    public boolean isReliefLost() {
+        return metal.isRelievedByTemper() && route.lastQuench().isPresent() && isUnrelieved();
+    }
+
     /** {@return grain directions} */
     public Stated<Grain> grain() {
         return description.grain();

@@ -12,7 +12,9 @@ import org.shortgrain.part.Feature;
 import org.shortgrain.part.FeatureKind;
 import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
+import org.shortgrain.part.Grain;
 import org.shortgrain.part.Load;
+import org.shortgrain.part.LoadSource;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.Neighbour;
 import org.shortgrain.part.Sealant;
@@ -173,6 +175,66 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
     /** {@return whether there certainly is an interference fit} */
     public boolean isPressed() {
         return fit().field(Fit::kind).surely(INTERFERENCE::contains);
+    }
+
+    /** {@return the hole here and what sits in it} */
+    public Bore bore() {
+        return new Bore(this);
+    }
+
+    /** {@return how the surface here lies in the section that was quenched} */
+    public Quenched quenched() {
+        return new Quenched(this);
+    }
+
+    /** {@return whether lasting tension acts here, or nobody knows that it does not} */
+    public boolean mayBeStressed() {
+        return stress.state() != FactorState.ABSENT;
+    }
+
+    /**
+     * {@return the tension along a direction; empty if none was computed}
+     *
+     * @param direction the direction
+     */
+    public Optional<Tension> tension(GrainDirection direction) {
+        return tensions.stream().filter(one -> one.direction() == direction).findFirst();
+    }
+
+    /**
+     * {@return upper end of the tension along a direction over the least yield strength there; NaN if either is not known}
+     *
+     * @param direction the direction
+     */
+    public double shareOfYield(GrainDirection direction) {
+        double yield = metal().yield().getOrDefault(direction, Double.NaN);
+        return tension(direction).map(Tension::high).orElse(Double.NaN) / yield;
+    }
+
+    /**
+     * {@return the upper end of one computed stress over the lowest limit along a direction that may be pulled; NaN if
+     * there is none}
+     *
+     * @param id id of the computed stress
+     */
+    public double shareOfLimit(String id) {
+        double limit = tensions.stream().filter(one -> one.threshold().isPresent())
+                .mapToDouble(one -> one.threshold().getAsDouble() * one.factor()).min().orElse(Double.NaN);
+        return computed(id).map(one -> one.value().high()).orElse(Double.NaN) / limit;
+    }
+
+    /** {@return whether the grain certainly runs out at the surface here} */
+    public boolean isEndGrainExposed() {
+        return part.grain().field(Grain::endGrainExposed).any(places -> places.contains(id));
+    }
+
+    /**
+     * {@return whether a lasting load of one of some sources is stated here}
+     *
+     * @param sources the sources
+     */
+    public boolean hasLoad(LoadSource... sources) {
+        return loads().stream().anyMatch(load -> load.source().any(List.of(sources)::contains));
     }
 
     /** {@return gaps pulled shut here} */

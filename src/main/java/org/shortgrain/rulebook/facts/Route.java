@@ -117,6 +117,56 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
                 .anyMatch(step -> step.position() > from.position() && step.position() < to.position());
     }
 
+    /**
+     * {@return whether some operation is done after a step at a place that both share}
+     *
+     * @param step       the step
+     * @param operations canonical words, or kinds written {@code kind:name}
+     */
+    public boolean hasAfter(Step step, String... operations) {
+        return after(step).anyMatch(later -> later.matches(operations));
+    }
+
+    /**
+     * {@return whether some operation is done before a step at a place that both share}
+     *
+     * @param step       the step
+     * @param operations canonical words, or kinds written {@code kind:name}
+     */
+    public boolean hasBefore(Step step, String... operations) {
+        return before(step).anyMatch(earlier -> earlier.matches(operations));
+    }
+
+    /**
+     * {@return the last operation of some that is done before a step at a place that both share}
+     *
+     * @param step       the step
+     * @param operations canonical words, or kinds written {@code kind:name}
+     */
+    public Optional<Step> lastBefore(Step step, String... operations) {
+        return before(step).filter(earlier -> earlier.matches(operations)).reduce((one, next) -> next);
+    }
+
+    /**
+     * {@return the steps that break a pair of the order of operations: the earlier operation is done after the later one
+     * at a place that both share, and the later one is not done again}
+     *
+     * @param pair the pair
+     */
+    public List<Step> breaking(OrderPair pair) {
+        return done().filter(pair::isFirst)
+                .filter(step -> before(step).anyMatch(pair::isSecond) && after(step).noneMatch(pair::isSecond))
+                .toList();
+    }
+
+    private Stream<Step> after(Step step) {
+        return done().filter(later -> later.position() > step.position() && later.sharesPlaceWith(step));
+    }
+
+    private Stream<Step> before(Step step) {
+        return done().filter(earlier -> earlier.position() < step.position() && earlier.sharesPlaceWith(step));
+    }
+
     /** {@return the last solution treatment, hardening or quench: what sets the quench stress} */
     public Optional<Step> lastQuench() {
         return last("quench").or(() -> last("solution_heat_treat", "harden"));

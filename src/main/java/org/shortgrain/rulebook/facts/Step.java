@@ -1,12 +1,17 @@
 package org.shortgrain.rulebook.facts;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.shortgrain.part.AgeStep;
 import org.shortgrain.part.Done;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.Phase;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.RouteStep;
+import org.shortgrain.part.Stated;
 
 /**
  * One operation of the card as understood.
@@ -17,6 +22,10 @@ import org.shortgrain.part.RouteStep;
  * @param kinds     kinds it belongs to, such as {@code heat_treat}, {@code cutting}, {@code hydrogen}, {@code finish}
  */
 public record Step(int position, RouteStep stated, Optional<String> operation, Set<String> kinds) {
+
+    private static final String KIND = "kind:";
+    private static final double MILLIMETRES = 1000;
+    private static final double SECONDS_PER_HOUR = 3600;
 
     /** Copies the set. */
     public Step {
@@ -89,22 +98,94 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
     }
 
     /**
-     * {@return a text that its specification, kind, product, method or medium contains, without regard to case}
+     * {@return whether its words, specification, kind, product, method, medium, filler or remarks contain one of some
+     * texts, without regard to case}
      *
      * @param texts what to look for
      */
     public boolean mentions(String... texts) {
-        String all = String.join(" ", words()).toLowerCase(java.util.Locale.ROOT);
+        String all = String.join(" ", words()).toLowerCase(Locale.ROOT);
         for (String text : texts) {
-            if (all.contains(text.toLowerCase(java.util.Locale.ROOT))) {
+            if (all.contains(text.toLowerCase(Locale.ROOT))) {
                 return true;
             }
         }
         return false;
     }
 
+    /**
+     * {@return whether it counts as done and is one of some operations}
+     *
+     * @param operations canonical words, or kinds written {@code kind:name}
+     */
+    public boolean does(String... operations) {
+        return isDone() && matches(operations);
+    }
+
+    /**
+     * {@return whether it is one of some operations, done or not}
+     *
+     * @param operations canonical words, or kinds written {@code kind:name}
+     */
+    public boolean matches(String... operations) {
+        return Stream.of(operations).anyMatch(one -> one.startsWith(KIND) ? isKind(one.substring(KIND.length()))
+                : is(one));
+    }
+
+    /** {@return the highest temperature on it (degC), that of its steps included; NaN if none is stated} */
+    public double hottest() {
+        return temperatures().mapToDouble(Range::highest).max().orElse(Double.NaN);
+    }
+
+    /** {@return how long it lasts at most (h), its steps added up; NaN if not stated} */
+    public double longest() {
+        List<AgeStep> steps = steps();
+        if (steps.isEmpty()) {
+            return hours(stated.time());
+        }
+        return steps.stream().mapToDouble(step -> hours(step.time())).sum();
+    }
+
+    /** {@return the greatest delay before it (h); NaN if not stated} */
+    public double delay() {
+        return hours(stated.delay());
+    }
+
+    /** {@return the greatest depth of metal that it removes per side (mm); NaN if not stated} */
+    public double removes() {
+        return greatest(stated.removes()) * MILLIMETRES;
+    }
+
+    /** {@return the greatest thickness of the layer that it puts on (mm); NaN if not stated} */
+    public double layer() {
+        return greatest(stated.thickness()) * MILLIMETRES;
+    }
+
+    /** {@return whether the metal certainly comes off one side only} */
+    public boolean isOneSided() {
+        return stated.sides().surely(side -> side.toLowerCase(Locale.ROOT).matches(".*\\b(one|single)\\b.*"));
+    }
+
+    private Stream<Range> temperatures() {
+        return Stream.concat(stated.temperature().candidates().stream(),
+                steps().stream().flatMap(step -> step.temperature().candidates().stream()));
+    }
+
+    private List<AgeStep> steps() {
+        return stated.steps().candidates().stream().findFirst().orElse(List.of());
+    }
+
+    private static double hours(Stated<Range> time) {
+        return greatest(time) / SECONDS_PER_HOUR;
+    }
+
+    private static double greatest(Stated<Range> stated) {
+        return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+    }
+
     private List<String> words() {
-        return List.of(stated.spec(), stated.kind(), stated.product(), stated.method(), stated.medium(),
-                stated.filler(), stated.remarks()).stream().flatMap(one -> one.candidates().stream()).toList();
+        return List.of(stated.operation(), stated.spec(), stated.kind(), stated.product(), stated.method(),
+                stated.medium(), stated.filler(), stated.remarks()).stream().flatMap(one -> one.candidates().stream())
+                .toList();
     }
 }
