@@ -229,7 +229,7 @@ final class ResidualPulls {
             return new StressRelief.Stretched(OptionalDouble.empty());
         }
         Optional<Step> quench = site.route().lastQuench();
-        Optional<Step> relief = site.route().last("stress_relieve_mechanical", "stretch", "compress");
+        Optional<Step> relief = site.route().last("stretch", "compress", "cold_die_set", "stress_relieve_mechanical");
         if (relief.isPresent() && relief.get().position() > quench.map(Step::position).orElse(-1)) {
             return onCard(site, relief.get());
         }
@@ -242,7 +242,7 @@ final class ResidualPulls {
 
     private static StressRelief onCard(Site site, Step step) {
         OptionalDouble set = Site.least(step.stated().set());
-        boolean compressed = step.is("compress") || step.mentions("compress", "restrike", "die set");
+        boolean compressed = step.is("compress", "cold_die_set") || step.mentions("compress", "restrike", "die set");
         return compressed ? new StressRelief.Compressed(set, isDieForging(site)) : new StressRelief.Stretched(set);
     }
 

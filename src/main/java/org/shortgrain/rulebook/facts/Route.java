@@ -179,7 +179,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      */
     public List<Step> cutAfterQuench(String feature) {
         int quench = lastQuench().map(Step::position).orElse(-1);
-        return ofKind("cutting").stream().filter(step -> step.position() > quench && step.isAt(feature)).toList();
+        return ofKind("machining").stream().filter(step -> step.position() > quench && step.isAt(feature)).toList();
     }
 
     private Stream<Step> done() {

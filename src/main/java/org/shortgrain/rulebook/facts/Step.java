@@ -19,7 +19,8 @@ import org.shortgrain.part.Stated;
  * @param position  place in the order of the card, from 0
  * @param stated    what the description says
  * @param operation canonical word of the operation; empty if the word is not known
- * @param kinds     kinds it belongs to, such as {@code heat_treat}, {@code cutting}, {@code hydrogen}, {@code finish}
+ * @param kinds     kinds it belongs to, such as {@code heat_treatment}, {@code machining}, {@code hydrogen_charging}; the
+ *                  list is in the data dictionary of the tables
  */
 public record Step(int position, RouteStep stated, Optional<String> operation, Set<String> kinds) {
 

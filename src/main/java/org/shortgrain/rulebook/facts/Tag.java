@@ -37,13 +37,13 @@ public enum Tag {
     /** A card is stated. */
     ROUTE("no route is stated", part -> part.route().stated()),
     /** A heat treatment is on the card. */
-    HEAT_TREATMENT("no heat treatment is on the card", part -> !part.route().ofKind("heat_treat").isEmpty()),
+    HEAT_TREATMENT("no heat treatment is on the card", part -> !part.route().ofKind("heat_treatment").isEmpty()),
     /** A weld is on the card. */
     WELD("no weld is on the card", part -> part.route().has("weld", "braze")),
     /** Shot peening is on the card or stated. */
     PEENING("no shot peening is on the card", part -> part.route().has("shot_peen", "peen_form")),
     /** An electroplating is on the card. */
-    PLATING("no plating is on the card", part -> part.route().has("plate", "chromium_plate", "galvanize")),
+    PLATING("no plating is on the card", part -> part.route().has("plate", "galvanize")),
     /** Overhaul or repair operations are on the card. */
     REWORK("no overhaul or repair operation is on the card",
             part -> part.route().steps().stream().anyMatch(step -> step.stated().phase().isOneOf(Phase.OVERHAUL,
