@@ -26,6 +26,7 @@ public final class ReferenceTables {
     private final OperationTable operations;
     private final RouteOrder routeOrder;
     private final GalvanicTable galvanic;
+    private final StandIns standIns;
 
     private ReferenceTables(Function<String, InputStream> door, Faults faults) {
         Csv csv = new Csv(door, faults);
@@ -39,6 +40,7 @@ public final class ReferenceTables {
         this.operations = OperationTable.read(csv);
         this.routeOrder = RouteOrder.read(csv, sources, operations, materials.alloys());
         this.galvanic = GalvanicTable.read(csv, sources);
+        this.standIns = StandIns.read(csv, sources);
     }
 
     /**
@@ -126,5 +128,10 @@ public final class ReferenceTables {
     /** {@return the galvanic series} */
     public GalvanicTable galvanic() {
         return galvanic;
+    }
+
+    /** {@return the numbers that stand in for what is not stated} */
+    public StandIns standIns() {
+        return standIns;
     }
 }

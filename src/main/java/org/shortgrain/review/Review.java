@@ -56,6 +56,17 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
     }
 
     /**
+     * {@return the same review with its content hash}
+     *
+     * @param hash the hash, in hexadecimal
+     */
+    public Review withContentHash(String hash) {
+        return new Review(tool, rulebook, input, hash, part, purpose, preparedBy, date, verdict, because, features,
+                findings, questions, assumptions, computations, material, route, stated, rulesApplied,
+                rulesNotApplicable, readNotJudged, sources, cautions);
+    }
+
+    /**
      * {@return the calculation with a number}
      *
      * @param id number, such as C-01

@@ -1,0 +1,277 @@
+package org.shortgrain.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.part.DirectionWord;
+import org.shortgrain.part.Feature;
+import org.shortgrain.part.Identity;
+import org.shortgrain.part.Level;
+import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.ReviewRequest;
+import org.shortgrain.part.Stated;
+import org.shortgrain.part.StressDirection;
+import org.shortgrain.reference.Source;
+import org.shortgrain.reference.StandIns;
+import org.shortgrain.review.Assumption;
+import org.shortgrain.review.Calculation;
+import org.shortgrain.review.Factor;
+import org.shortgrain.review.FactorJudgement;
+import org.shortgrain.review.FactorState;
+import org.shortgrain.review.FeatureReview;
+import org.shortgrain.review.Finding;
+import org.shortgrain.review.Question;
+import org.shortgrain.review.Review;
+import org.shortgrain.review.SourceLine;
+import org.shortgrain.rulebook.Applicability;
+import org.shortgrain.rulebook.Outcome;
+import org.shortgrain.rulebook.facts.Metal;
+import org.shortgrain.rulebook.facts.Part;
+import org.shortgrain.rulebook.facts.Place;
+import org.shortgrain.rulebook.facts.Route;
+import org.shortgrain.rulebook.facts.Tag;
+import org.shortgrain.rulebook.facts.Zone;
+import org.shortgrain.terms.Citation;
+import org.shortgrain.terms.GrainDirection;
+
+/**
+ * Reviews a part: reads the card, looks the material up, computes and judges each place, asks the rulebook, and puts the
+ * review together. Immutable; several threads may use one.
+ */
+public final class Reviewer {
+
+    private static final String STEEL = "4340";
+
+    private final Knowledge knowledge;
+    private final Wording wording;
+    private final String toolVersion;
+
+    /**
+     * Makes a reviewer.
+     *
+     * @param knowledge   rulebook and tables
+     * @param wording     the cautions, in the words of the templates
+     * @param toolVersion version of the tool
+     */
+    public Reviewer(Knowledge knowledge, Wording wording, String toolVersion) {
+        this.knowledge = knowledge;
+        this.wording = wording;
+        this.toolVersion = toolVersion;
+    }
+
+    /**
+     * {@return the review of a part, not yet sealed with its content hash}
+     *
+     * @param description the part
+     * @param input       the file it was read from
+     * @param paths       keys and list items that stand in it
+     * @param date        date of the review, ISO 8601
+     */
+    public Review review(PartDescription description, Review.InputId input, List<String> paths, String date) {
+        Ledger ledger = new Ledger();
+        MissingFields.ask(description, ledger);
+        Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
+        MaterialReading reading = new MaterialReading(knowledge.tables().materials());
+        MaterialReading.Found material = reading.read(description);
+        EnvironmentJudge environment = new EnvironmentJudge(knowledge.tables().zones(), knowledge.tables().fluids());
+        Part part = new Part(description, material.metal(), route, environment.zone(description, Optional.empty()));
+        double factor = thresholdFactor(description, ledger);
+        Map<GrainDirection, Limit> limits = Limit.of(description, material.answer());
+        StressJudge stress = stressJudge(reading);
+        List<FeatureReview> reviews = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
+        List<Feature> features = description.features().candidates().stream().flatMap(List::stream).toList();
+        for (int i = 0; i < features.size(); i++) {
+            Feature feature = features.get(i);
+            String id = MissingFields.name(features, i);
+            Directions pulled = Directions.of(feature, material.metal());
+            Site site = new Site(description, feature, id, pulled.all(), material.metal(), material.elastic(), route,
+                    ledger);
+            int before = ledger.calculations().size();
+            StressJudge.Judged judged = stress.judge(site, limits, factor, pulled.certain());
+            Zone zone = environment.zone(description, Optional.of(feature));
+            FactorJudgement wet = environment.judge(description, feature, zone);
+            FactorJudgement prone = materialJudgement(pulled, material);
+            List<Computed> computed = ledger.calculations().stream().skip(before).map(Calculation::computed).toList();
+            places.add(new Place(part, feature, id, pulled.all(), zone, prone, judged.judgement(), wet,
+                    judged.tensions(), computed));
+            reviews.add(new FeatureReview(id, what(feature), prone, judged.judgement(), wet, judged.directions()));
+        }
+        Outcome outcome = knowledge.rulebook().judge(facts(part, route, places), applicability(part),
+                places.stream().map(Place::id).toList());
+        return assembled(description, input, paths, date, ledger, material, route, reviews, outcome);
+    }
+
+    private static String what(Feature feature) {
+        return feature.what().single().map(kind -> kind.word().replace('_', ' ')).orElse("kind not stated");
+    }
+
+    private List<Object> facts(Part part, Route route, List<Place> places) {
+        List<Object> facts = new ArrayList<>(List.of(part, route));
+        facts.addAll(route.steps());
+        facts.addAll(places);
+        return facts;
+    }
+
+    private static Applicability applicability(Part part) {
+        return tag -> Tag.valueOf(tag.toUpperCase(Locale.ROOT)).keepsOut(part);
+    }
+
+    private StressJudge stressJudge(MaterialReading reading) {
+        StandIns standIns = knowledge.tables().standIns();
+        Map<Level, ServicePulls.Share> shares = Map.of(Level.LOW, share(standIns.of("load_low")),
+                Level.MODERATE, share(standIns.of("load_moderate")), Level.HIGH, share(standIns.of("load_high")));
+        Elastic steel = reading.elastic(STEEL)
+                .orElseThrow(() -> new IllegalStateException("the tables hold no physical data of " + STEEL));
+        return new StressJudge(new ResidualPulls(knowledge.quench()), new FitPulls(reading::elastic, steel),
+                new ServicePulls(shares));
+    }
+
+    private static ServicePulls.Share share(StandIns.StandIn standIn) {
+        return new ServicePulls.Share(standIn.value(), standIn.source());
+    }
+
+    private double thresholdFactor(PartDescription description, Ledger ledger) {
+        Optional<Double> stated = description.review().field(ReviewRequest::thresholdFactor).single();
+        if (stated.isPresent()) {
+            return stated.get();
+        }
+        StandIns.StandIn standIn = knowledge.tables().standIns().of("threshold_factor");
+        ledger.assume(String.format(Locale.ROOT, "The project's factor on the threshold is not stated; %.2g is taken.",
+                standIn.value()), Assumption.Effect.CONSERVATIVE, standIn.source());
+        return standIn.value();
+    }
+
+    /**
+     * The directions in which lasting tension may act at a place.
+     *
+     * @param all     the directions
+     * @param certain whether each of them is pulled for certain
+     */
+    private record Directions(Set<GrainDirection> all, boolean certain) {
+
+        static Directions of(Feature feature, Metal metal) {
+            Optional<StressDirection> stated = feature.stressDirection().single();
+            if (stated.isPresent() && stated.get() instanceof StressDirection.Named named) {
+                return named(named.word());
+            }
+            if (feature.stressDirection().isKnown() && stated.isEmpty()) {
+                Set<GrainDirection> either = EnumSet.noneOf(GrainDirection.class);
+                feature.stressDirection().candidates().forEach(one -> either.addAll(
+                        one instanceof StressDirection.Named named ? named(named.word()).all()
+                                : EnumSet.allOf(GrainDirection.class)));
+                return new Directions(either, false);
+            }
+            return new Directions(EnumSet.allOf(GrainDirection.class), false);
+        }
+
+        private static Directions named(DirectionWord word) {
+            return switch (word) {
+                case L -> new Directions(EnumSet.of(GrainDirection.L), true);
+                case LT -> new Directions(EnumSet.of(GrainDirection.LT), true);
+                case ST -> new Directions(EnumSet.of(GrainDirection.ST), true);
+                case TRANSVERSE, ACROSS_FLOW -> new Directions(EnumSet.of(GrainDirection.LT, GrainDirection.ST), false);
+                case MIXED -> new Directions(EnumSet.allOf(GrainDirection.class), true);
+            };
+        }
+    }
+
+    private static FactorJudgement materialJudgement(Directions pulled, MaterialReading.Found material) {
+        List<String> reasons = new ArrayList<>();
+        Set<FactorState> states = EnumSet.noneOf(FactorState.class);
+        for (GrainDirection direction : pulled.all()) {
+            FactorState state = MaterialReading.state(material.answer().in(direction));
+            states.add(state);
+            reasons.add(String.format(Locale.ROOT, "%s along %s: %s%s", material.metal().stated(), direction,
+                    material.answer().in(direction).level().level().word(),
+                    state == FactorState.UNKNOWN ? "; not settled by what is stated" : ""));
+        }
+        boolean all = states.equals(EnumSet.of(FactorState.PRESENT));
+        if (all || pulled.certain() && states.contains(FactorState.PRESENT)) {
+            return new FactorJudgement(Factor.MATERIAL, FactorState.PRESENT, reasons);
+        }
+        if (states.equals(EnumSet.of(FactorState.ABSENT))) {
+            return new FactorJudgement(Factor.MATERIAL, FactorState.ABSENT, reasons);
+        }
+        if (states.contains(FactorState.PRESENT)) {
+            reasons.add("which grain direction is pulled is not settled");
+        }
+        return new FactorJudgement(Factor.MATERIAL, FactorState.UNKNOWN, reasons);
+    }
+
+    private Review assembled(PartDescription description, Review.InputId input, List<String> paths, String date,
+            Ledger ledger, MaterialReading.Found material, Route route, List<FeatureReview> features, Outcome outcome) {
+        List<Question> questions = questions(ledger, outcome);
+        VerdictRule verdict = VerdictRule.of(outcome.findings(), questions);
+        return new Review(new Review.Tool(toolVersion),
+                new Review.RulebookId(knowledge.rulebook().edition(), knowledge.rulebook().sha256()), input, "",
+                partId(description), description.review().field(ReviewRequest::purpose).single()
+                        .map(purpose -> purpose.word()).orElse("design"),
+                description.review().field(ReviewRequest::preparedBy).single().orElse(""), date, verdict.verdict(),
+                verdict.because(), features, outcome.findings(), questions, ledger.assumptions(),
+                ledger.calculations(), material.lines(), RouteReading.lines(route, outcome.findings()),
+                StatedLines.of(description), outcome.applied(), outcome.notApplicable(),
+                List.of(), sources(ledger, material, features, outcome),
+                wording.cautions(description, verdict.verdict()));
+    }
+
+    private static Review.PartId partId(PartDescription description) {
+        Stated<Identity> identity = description.part();
+        return new Review.PartId(identity.field(Identity::number).single().orElse(""),
+                identity.field(Identity::revision).single().orElse(""),
+                identity.field(Identity::name).single().orElse(""));
+    }
+
+    /** Questions of the minimum set and of the computations, then those of the rules; the decisive ones first. */
+    private static List<Question> questions(Ledger ledger, Outcome outcome) {
+        List<Ledger.Asked> asked = new ArrayList<>(ledger.asked());
+        outcome.questions().forEach(finding -> asked.add(asked(finding)));
+        asked.sort(Comparator.comparing((Ledger.Asked one) -> one.role() == Question.Role.IDENTITY));
+        List<Question> questions = new ArrayList<>();
+        for (Ledger.Asked one : asked) {
+            questions.add(new Question(String.format(Locale.ROOT, "Q-%02d", questions.size() + 1), one.rule(), one.role(),
+                    one.factor(), one.feature(), one.text(), one.why(), one.standIn(),
+                    one.role() == Question.Role.JUDGING, List.of(), one.at()));
+        }
+        return questions;
+    }
+
+    private static Ledger.Asked asked(Finding finding) {
+        Question.Role role = finding.factor() == Factor.RECORD ? Question.Role.IDENTITY : Question.Role.JUDGING;
+        org.shortgrain.part.Location at = finding.at().stream().findFirst()
+                .orElse(new org.shortgrain.part.Location("", 0, 0));
+        return new Ledger.Asked(Optional.of(finding.rule()), role, finding.factor(), finding.feature(),
+                finding.statement(), finding.why(), Optional.empty(), at);
+    }
+
+    private List<SourceLine> sources(Ledger ledger, MaterialReading.Found material, List<FeatureReview> features,
+            Outcome outcome) {
+        Set<String> cited = new TreeSet<>();
+        Stream<Citation> citations = Stream.of(
+                outcome.findings().stream().flatMap(one -> one.sources().stream()),
+                outcome.questions().stream().flatMap(one -> one.sources().stream()),
+                ledger.assumptions().stream().flatMap(one -> one.sources().stream()),
+                material.lines().stream().map(one -> one.source()),
+                features.stream().flatMap(one -> one.directions().stream())
+                        .flatMap(one -> one.threshold().stream()).map(one -> one.source()),
+                ledger.calculations().stream().flatMap(one -> Stream.concat(one.computed().sources().stream(),
+                        one.computed().inputs().stream().flatMap(in -> in.source().stream()))))
+                .flatMap(one -> one);
+        citations.map(Citation::id).forEach(cited::add);
+        return cited.stream().map(this::source).toList();
+    }
+
+    private SourceLine source(String id) {
+        Optional<Source> known = knowledge.tables().sources().find(id);
+        return new SourceLine(id, known.map(Source::reference).orElse(id),
+                known.map(Source::seen).orElse("not in the list of sources"));
+    }
+}

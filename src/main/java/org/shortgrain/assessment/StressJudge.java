@@ -1,0 +1,209 @@
+package org.shortgrain.assessment;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.GrainAxes;
+import org.shortgrain.mechanics.sustained.Contribution;
+import org.shortgrain.mechanics.sustained.Likelihood;
+import org.shortgrain.mechanics.sustained.SustainedPoint;
+import org.shortgrain.mechanics.sustained.Utilisation;
+import org.shortgrain.mechanics.uncertainty.Distribution;
+import org.shortgrain.mechanics.uncertainty.MonteCarlo;
+import org.shortgrain.part.Grain;
+import org.shortgrain.review.Amount;
+import org.shortgrain.review.DirectionReview;
+import org.shortgrain.review.Factor;
+import org.shortgrain.review.FactorJudgement;
+import org.shortgrain.review.FactorState;
+import org.shortgrain.review.SustainedStress;
+import org.shortgrain.rulebook.facts.Tension;
+import org.shortgrain.terms.GrainDirection;
+
+/**
+ * Adds up what pulls at a place and holds it against the threshold.
+ *
+ * <p>The stress factor is present where the upper end of the sum reaches the lower end of the threshold times the
+ * project's factor, in a direction that is pulled for certain; absent where every contribution is known and the sum
+ * stays below in every direction that may be pulled; unknown otherwise.
+ */
+final class StressJudge {
+
+    /** Draws and seed of the likely range: fixed, so that a review can be repeated. */
+    private static final MonteCarlo DRAWS = new MonteCarlo(10_000, 20_260_115L);
+    private static final double MEGA = 1e6;
+
+    private final ResidualPulls residual;
+    private final FitPulls fit;
+    private final ClampUpPulls clampUp = new ClampUpPulls();
+    private final ServicePulls service;
+    private final LocalFactor local = new LocalFactor();
+
+    StressJudge(ResidualPulls residual, FitPulls fit, ServicePulls service) {
+        this.residual = residual;
+        this.fit = fit;
+        this.service = service;
+    }
+
+    /**
+     * What was judged.
+     *
+     * @param judgement  the stress factor
+     * @param directions for the report, the governing direction first
+     * @param tensions   for the rules, in the same order
+     */
+    record Judged(FactorJudgement judgement, List<DirectionReview> directions, List<Tension> tensions) {
+    }
+
+    /**
+     * {@return the stress factor at a place}
+     *
+     * @param site      the place
+     * @param limits    what the tension is compared with, by direction
+     * @param factor    the project's factor on the threshold
+     * @param certain   whether the direction of the tension is stated, so that each of the site's directions is pulled
+     */
+    Judged judge(Site site, Map<GrainDirection, Limit> limits, double factor, boolean certain) {
+        Sum sum = sum(site);
+        List<DirectionReview> reviews = new ArrayList<>();
+        List<Tension> tensions = new ArrayList<>();
+        for (Along along : along(site, sum.pulls(), limits, factor)) {
+            reviews.add(along.review());
+            tensions.add(along.tension());
+        }
+        return new Judged(judgement(sum, tensions, limits, certain), reviews, tensions);
+    }
+
+    /** Contributions at a place, and the kinds of contribution of which nothing can be said. */
+    private record Sum(List<Pull> pulls, List<String> open) {
+    }
+
+    private Sum sum(Site site) {
+        List<Pull> pulls = new ArrayList<>();
+        List<String> open = new ArrayList<>();
+        add("residual stress", residual.at(site), pulls, open);
+        add("fit", fit.at(site), pulls, open);
+        add("clamp-up", clampUp.at(site), pulls, open);
+        add("lasting loads", service.at(site), pulls, open);
+        boolean nominal = pulls.stream().anyMatch(pull -> pull.nominal() && pull.stress().high() > 0);
+        Band factor = nominal ? local.at(site) : Band.exact(1);
+        List<Pull> raised = pulls.stream().map(Pull::tensionOnly)
+                .map(pull -> pull.nominal() ? raised(site, pull, factor) : pull).toList();
+        return new Sum(raised, open);
+    }
+
+    private static void add(String kind, Optional<List<Pull>> found, List<Pull> pulls, List<String> open) {
+        found.ifPresentOrElse(pulls::addAll, () -> open.add(kind));
+    }
+
+    /** A local peak above yield redistributes and stays at about the yield strength. Common practice. */
+    private static Pull raised(Site site, Pull pull, Band factor) {
+        Double yieldStrength = site.metal().yield().get(pull.direction());
+        double cap = yieldStrength == null ? Double.POSITIVE_INFINITY : yieldStrength;
+        Band s = pull.stress();
+        Band peak = new Band(Math.min(cap, s.value() * factor.value()), Math.min(cap, s.low() * factor.low()),
+                Math.min(cap, s.high() * factor.high()));
+        return new Pull(pull.source(), pull.direction(), peak, false, pull.calculation());
+    }
+
+    private record Along(DirectionReview review, Tension tension) {
+    }
+
+    private List<Along> along(Site site, List<Pull> pulls, Map<GrainDirection, Limit> limits, double factor) {
+        GrainAxes axes = site.grainAxes().orElse(GrainAxes.ALONG_PART_AXES);
+        List<Contribution> contributions = pulls.stream().map(pull -> Contribution.stated(pull.source(),
+                Contribution.along(axes.of(pull.direction())),
+                new Given(pull.stress(), pull.calculation().orElse("as declared"), Optional.empty()),
+                Distribution.Shape.RECTANGULAR)).toList();
+        SustainedPoint point = new SustainedPoint(axes, tilt(site), contributions);
+        Map<GrainDirection, Given> thresholds = new EnumMap<>(GrainDirection.class);
+        limits.forEach((direction, limit) -> limit.stress().ifPresent(given -> thresholds.put(direction, given)));
+        Utilisation utilisation = new Utilisation(point, thresholds, Given.exact(factor, "factor of the project"));
+        return site.directions().stream()
+                .map(direction -> along(site, point, utilisation, pulls, limits.get(direction), direction, factor))
+                .sorted(Comparator.comparing((Along one) -> -one.tension().utilisation().orElse(0))
+                        .thenComparing(one -> -one.tension().high())).toList();
+    }
+
+    private static Along along(Site site, SustainedPoint point, Utilisation utilisation, List<Pull> pulls, Limit limit,
+            GrainDirection direction, double factor) {
+        Computed stress = point.stress(direction);
+        site.ledger().computed(Optional.of(site.id()), stress);
+        Optional<Computed> used = utilisation.of(direction);
+        used.ifPresent(one -> site.ledger().computed(Optional.of(site.id()), one));
+        utilisation.likelihood(direction, DRAWS).ifPresent(likely -> write(site, likely));
+        SustainedStress total = new SustainedStress(direction, amount(stress.value()), parts(pulls, direction));
+        OptionalDouble threshold = limit.stress().map(given -> OptionalDouble.of(given.value().low()))
+                .orElse(OptionalDouble.empty());
+        return new Along(new DirectionReview(total, limit.shown(factor),
+                used.map(one -> new Amount("1", one.value().value(), one.value().low(), one.value().high()))),
+                new Tension(direction, stress.value().value(), stress.value().high(), threshold, factor));
+    }
+
+    private static void write(Site site, Likelihood likely) {
+        site.ledger().computed(Optional.of(site.id()), likely.utilisation());
+        site.ledger().computed(Optional.of(site.id()), likely.aboveOne());
+    }
+
+    private static List<org.shortgrain.review.Contribution> parts(List<Pull> pulls, GrainDirection direction) {
+        return pulls.stream().filter(pull -> pull.direction() == direction)
+                .sorted(Comparator.comparingDouble((Pull pull) -> -pull.stress().high()))
+                .map(pull -> new org.shortgrain.review.Contribution(pull.source(), amount(pull.stress()),
+                        pull.calculation())).toList();
+    }
+
+    private static Amount amount(Band pascal) {
+        return new Amount("MPa", pascal.value() / MEGA, pascal.low() / MEGA, pascal.high() / MEGA);
+    }
+
+    /** Cone within which the flow lines are known (rad); none where nothing is said of a tilt. */
+    private static double tilt(Site site) {
+        return Site.greatest(site.description().grain().field(Grain::tilt)).orElse(0);
+    }
+
+    private static FactorJudgement judgement(Sum sum, List<Tension> tensions, Map<GrainDirection, Limit> limits,
+            boolean certain) {
+        List<String> reasons = new ArrayList<>(tensions.stream().map(StressJudge::say).toList());
+        List<Tension> reached = tensions.stream().filter(Tension::reachesLimit).toList();
+        boolean everywhere = reached.size() == tensions.size();
+        if (!reached.isEmpty() && (certain || everywhere)) {
+            return new FactorJudgement(Factor.STRESS, FactorState.PRESENT, reasons);
+        }
+        if (!reached.isEmpty()) {
+            reasons.add("which grain direction is pulled is not stated");
+        }
+        sum.open().forEach(kind -> reasons.add("nothing can be said of the " + kind));
+        boolean compared = tensions.stream()
+                .allMatch(tension -> tension.threshold().isPresent() || tension.high() <= 0);
+        if (!compared) {
+            reasons.add("no threshold is published for a direction that may be pulled");
+        }
+        boolean cleared = tensions.stream().allMatch(tension -> tension.high() <= 0
+                || limits.get(tension.direction()).clears());
+        if (compared && !cleared) {
+            reasons.add("the threshold rests on an open datum or on a source that nobody here has seen: it can raise a"
+                    + " concern but not clear one");
+        }
+        boolean below = reached.isEmpty() && sum.open().isEmpty() && compared && cleared;
+        return new FactorJudgement(Factor.STRESS, below ? FactorState.ABSENT : FactorState.UNKNOWN, reasons);
+    }
+
+    private static String say(Tension tension) {
+        String sum = String.format(Locale.ROOT, "sustained tension along %s %.0f MPa, upper end %.0f MPa",
+                tension.direction(), tension.value() / MEGA, tension.high() / MEGA);
+        if (tension.threshold().isEmpty()) {
+            return sum + "; no threshold is published";
+        }
+        return sum + String.format(Locale.ROOT, "; threshold %.0f MPa x factor %.2g = %.0f MPa; utilisation %.2f",
+                tension.threshold().getAsDouble() / MEGA, tension.factor(),
+                tension.threshold().getAsDouble() * tension.factor() / MEGA, tension.utilisation().orElse(0));
+    }
+}

@@ -1,0 +1,101 @@
+package org.shortgrain.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
+/** Entry point of the command line. */
+@Command(name = "shortgrain", versionProvider = Main.Version.class, mixinStandardHelpOptions = true,
+        description = "Judges whether a metallic part can fail by stress-corrosion cracking.",
+        subcommands = {ReviewCommand.class, MaterialCommand.class, RulesCommand.class, StartCommand.class,
+            SchemaCommand.class},
+        footer = {"", "Exit codes: 0 sign-off possible; 1 objection; 2 wrong usage; 3 cannot be judged;",
+            "65 description invalid; 66 description missing; 70 internal error; 74 cannot write."})
+public final class Main {
+
+    /**
+     * Runs a command and ends the process with its exit code.
+     *
+     * @param arguments the command line
+     */
+    public static void main(String[] arguments) {
+        System.setProperty("java.awt.headless", "true");
+        PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
+        int code = run(out, err, arguments);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /**
+     * {@return the exit code of a command}
+     *
+     * @param out       where results go
+     * @param err       where messages go
+     * @param arguments the command line
+     */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine line = new CommandLine(new Main());
+        line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler(Main::wrongUsage);
+        line.setExecutionExceptionHandler(Main::failed);
+        if (arguments.length == 0) {
+            line.usage(out);
+            return ExitCode.USAGE.code();
+        }
+        return line.execute(arguments);
+    }
+
+    private static int wrongUsage(CommandLine.ParameterException wrong, String... arguments) {
+        CommandLine command = wrong.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println("shortgrain: " + wrong.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, err);
+        err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.USAGE.code();
+    }
+
+    /** A fault of the tool: one line for the user, the trace in a file for whoever mends it. */
+    private static int failed(Exception fault, CommandLine command, CommandLine.ParseResult parsed) {
+        if (fault instanceof CommandFailure known) {
+            command.getErr().println("shortgrain: " + known.getMessage());
+            return known.code().code();
+        }
+        command.getErr().println("shortgrain: a fault of the tool: " + fault + trace(fault)
+                + ". Please report it with the description, if you may pass it on.");
+        return ExitCode.INTERNAL.code();
+    }
+
+    private static String trace(Exception fault) {
+        StringWriter text = new StringWriter();
+        fault.printStackTrace(new PrintWriter(text, true));
+        try {
+            Path file = Files.createTempFile("shortgrain-fault-", ".txt");
+            Files.writeString(file, text.toString());
+            return "; details are in " + file;
+        } catch (IOException noPlace) {
+            return "";
+        }
+    }
+
+    /** The tool's version, as the build wrote it into the jar. */
+    static final class Version implements IVersionProvider {
+
+        @Override
+        public String[] getVersion() {
+            return new String[] {"shortgrain " + text()};
+        }
+
+        static String text() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return version == null ? "unpackaged" : version;
+        }
+    }
+}

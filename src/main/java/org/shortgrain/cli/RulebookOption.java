@@ -1,0 +1,39 @@
+package org.shortgrain.cli;
+
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import org.shortgrain.assessment.Knowledge;
+import org.shortgrain.reference.RulebookTableException;
+import org.shortgrain.rulebook.Rulebook;
+import org.shortgrain.rulebook.RulebookException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Which rulebook judges: the shipped one unless a folder is named. */
+final class RulebookOption {
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    @Option(names = "--rulebook", paramLabel = "DIR", description = "An edited rulebook. A rulebook is code:"
+            + " its rules can do on this computer whatever you can.")
+    private Path folder;
+
+    /** {@return rules and tables} */
+    Knowledge knowledge() {
+        if (folder == null) {
+            return Knowledge.shipped();
+        }
+        command.commandLine().getErr().println("shortgrain: " + Rulebook.WARNING);
+        try {
+            return Knowledge.of(Rulebook.from(folder));
+        } catch (RulebookException faulty) {
+            throw new CommandFailure(ExitCode.INPUT_INVALID, "the rulebook in " + folder + " has faults:\n"
+                    + faulty.problems().stream().map(String::valueOf).collect(Collectors.joining("\n")));
+        } catch (RulebookTableException faulty) {
+            throw new CommandFailure(ExitCode.INPUT_INVALID, "the tables of the rulebook in " + folder
+                    + " have faults:\n" + faulty.getMessage());
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package org.shortgrain.reference;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.shortgrain.terms.Citation;
+
+/** Numbers that stand in for what a description does not say. Each counts against the part and is listed where used. */
+public final class StandIns {
+
+    private final Map<String, StandIn> byKey = new LinkedHashMap<>();
+
+    private StandIns() {
+    }
+
+    /**
+     * A number that stands in for something not stated.
+     *
+     * @param value   the number, in the unit of the table
+     * @param meaning what it stands for
+     * @param source  where it comes from
+     */
+    public record StandIn(double value, String meaning, Citation source) {
+    }
+
+    static StandIns read(Csv csv, Sources sources) {
+        StandIns table = new StandIns();
+        for (Row row : csv.read("data/stand-ins.csv", "key", "value", "unit", "meaning", "source", "clause", "status")) {
+            StandIn one = new StandIn(row.requiredNumber("value", 0, 1, 1), row.required("meaning"),
+                    row.citation(sources));
+            if (table.byKey.put(row.required("key"), one) != null) {
+                row.fault("key " + row.text("key") + " stands twice");
+            }
+        }
+        return table;
+    }
+
+    /**
+     * {@return a stand-in}
+     *
+     * @param key its key
+     * @throws IllegalArgumentException if the table has no such key
+     */
+    public StandIn of(String key) {
+        StandIn one = byKey.get(key);
+        if (one == null) {
+            throw new IllegalArgumentException("data/stand-ins.csv has no row " + key);
+        }
+        return one;
+    }
+}
