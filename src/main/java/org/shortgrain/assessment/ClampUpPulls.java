@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.clampup.PulledShut;
 import org.shortgrain.mechanics.clampup.SharedGap;
@@ -39,7 +40,7 @@ final class ClampUpPulls {
             }
             String id = site.ledger().computed(Optional.of(site.id()), stress.get());
             site.directions().stream().sorted().forEach(direction -> pulls.add(
-                    new Pull("clamp-up", direction, stress.get().value(), true, Optional.of(id))));
+                    new Pull("clamp-up", direction, stress.get().value(), Distribution.Shape.RECTANGULAR, true, Optional.of(id))));
         }
         return Optional.of(pulls);
     }

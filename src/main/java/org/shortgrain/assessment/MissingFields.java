@@ -45,7 +45,7 @@ final class MissingFields {
         };
         Question.Role role = missing.role() == Minimum.Role.IDENTITY ? Question.Role.IDENTITY : Question.Role.JUDGING;
         return new Ledger.Asked(Optional.empty(), role, factor(keys, role), feature,
-                "The " + what + where + " " + state + ". What is it?", missing.meaning(), Optional.empty(), missing.at());
+                "The entry \"" + what + "\"" + where + " " + state + ".", missing.meaning(), Optional.empty(), missing.at());
     }
 
     /** A feature without a name is named by its number. */

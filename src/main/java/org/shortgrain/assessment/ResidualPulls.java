@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.mechanics.machining.ExposedStress;
 import org.shortgrain.mechanics.machining.FinishedSurface;
 import org.shortgrain.mechanics.machining.ResidualStressCase;
@@ -80,7 +81,7 @@ final class ResidualPulls {
         Set<GrainDirection> along = stated.get().direction().single().<Set<GrainDirection>>map(EnumSet::of)
                 .orElse(site.directions());
         return Optional.of(along.stream().sorted()
-                .map(direction -> new Pull("residual stress as stated", direction, band, false, Optional.empty()))
+                .map(direction -> new Pull("residual stress as stated", direction, band, Distribution.Shape.TRIANGULAR, false, Optional.empty()))
                 .toList());
     }
 
@@ -99,7 +100,8 @@ final class ResidualPulls {
             String id = site.ledger().computed(Optional.of(site.id()), worst.governing());
             worst.bow().filter(bow -> direction == GrainDirection.L)
                     .ifPresent(bow -> site.ledger().computed(Optional.of(site.id()), bow));
-            pulls.add(new Pull("quench residual after machining", direction, worst.governing().value(), false,
+            pulls.add(new Pull("quench residual after machining", direction, worst.governing().value(),
+                    Distribution.Shape.TRIANGULAR, false,
                     Optional.of(id)));
         }
         return Optional.of(pulls);

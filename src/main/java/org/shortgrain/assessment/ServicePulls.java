@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.part.Level;
 import org.shortgrain.part.Load;
@@ -65,7 +66,7 @@ final class ServicePulls {
             Set<GrainDirection> along = load.direction().single().<Set<GrainDirection>>map(EnumSet::of)
                     .orElse(site.directions());
             along.stream().sorted().forEach(direction -> pulls.add(
-                    new Pull(source(load), direction, stress.get(), true, Optional.empty())));
+                    new Pull(source(load), direction, stress.get(), Distribution.Shape.TRIANGULAR, true, Optional.empty())));
         }
         return Optional.of(pulls);
     }

@@ -16,7 +16,6 @@ import org.shortgrain.mechanics.sustained.Contribution;
 import org.shortgrain.mechanics.sustained.Likelihood;
 import org.shortgrain.mechanics.sustained.SustainedPoint;
 import org.shortgrain.mechanics.sustained.Utilisation;
-import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.mechanics.uncertainty.MonteCarlo;
 import org.shortgrain.part.Grain;
 import org.shortgrain.review.Amount;
@@ -111,7 +110,7 @@ final class StressJudge {
         Band s = pull.stress();
         Band peak = new Band(Math.min(cap, s.value() * factor.value()), Math.min(cap, s.low() * factor.low()),
                 Math.min(cap, s.high() * factor.high()));
-        return new Pull(pull.source(), pull.direction(), peak, false, pull.calculation());
+        return new Pull(pull.source(), pull.direction(), peak, pull.spread(), false, pull.calculation());
     }
 
     private record Along(DirectionReview review, Tension tension) {
@@ -122,7 +121,7 @@ final class StressJudge {
         List<Contribution> contributions = pulls.stream().map(pull -> Contribution.stated(pull.source(),
                 Contribution.along(axes.of(pull.direction())),
                 new Given(pull.stress(), pull.calculation().orElse("as declared"), Optional.empty()),
-                Distribution.Shape.RECTANGULAR)).toList();
+                pull.spread())).toList();
         SustainedPoint point = new SustainedPoint(axes, tilt(site), contributions);
         Map<GrainDirection, Given> thresholds = new EnumMap<>(GrainDirection.class);
         limits.forEach((direction, limit) -> limit.stress().ifPresent(given -> thresholds.put(direction, given)));

@@ -100,6 +100,16 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return material.state() == FactorState.PRESENT;
     }
 
+    /** {@return whether the material is resistant in every direction that may be pulled here} */
+    public boolean isResistant() {
+        return material.state() == FactorState.ABSENT;
+    }
+
+    /** {@return whether the upper end of the governing tension reaches the threshold itself, without the factor} */
+    public boolean reachesThreshold() {
+        return governing().filter(Tension::reachesThreshold).isPresent();
+    }
+
     /** {@return whether the material is susceptible across the short grain and that may be pulled here} */
     public boolean isShortGrainAtRisk() {
         return mayPullShort() && metal().isSusceptible(GrainDirection.ST);
