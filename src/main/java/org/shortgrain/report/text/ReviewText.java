@@ -1,0 +1,152 @@
+package org.shortgrain.report.text;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.shortgrain.review.Amount;
+import org.shortgrain.review.DirectionReview;
+import org.shortgrain.review.FeatureReview;
+import org.shortgrain.review.Finding;
+import org.shortgrain.review.Grade;
+import org.shortgrain.review.Question;
+import org.shortgrain.review.Review;
+import org.shortgrain.review.Threshold;
+import org.shortgrain.terms.PlainText;
+
+/**
+ * The summary of a review for a terminal: verdict and why, the three factors of each place, findings and questions in one
+ * line each. At most {@value #WIDTH} columns where no single word is longer; no colour, nothing that a terminal obeys.
+ */
+public final class ReviewText {
+
+    private static final int WIDTH = 96;
+    private static final MathContext THREE_DIGITS = new MathContext(3);
+    private static final String GAP = "  ";
+
+    private final Review review;
+    private final List<String> lines = new ArrayList<>();
+
+    private ReviewText(Review review) {
+        this.review = review;
+    }
+
+    /**
+     * {@return the summary, each line ended by a line feed}
+     *
+     * @param review the review
+     */
+    public static String of(Review review) {
+        ReviewText text = new ReviewText(review);
+        text.head();
+        text.features();
+        text.findings();
+        text.questions();
+        return text.lines.stream().map(line -> line + "\n").collect(Collectors.joining());
+    }
+
+    private void head() {
+        Review.PartId part = review.part();
+        String revision = part.revision().isEmpty() ? "revision not stated" : "revision " + part.revision();
+        add("", GAP, String.join(", ", List.of(part.number(), revision, part.name())).replaceFirst(", $", ""));
+        lines.add(review.verdict().words());
+        review.because().forEach(reason -> add(GAP, GAP, reason));
+    }
+
+    private void features() {
+        if (review.features().isEmpty()) {
+            return;
+        }
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("Place", "Material", "Stress", "Environment", "Sustained tension", "Against", "Ratio"));
+        for (FeatureReview feature : review.features()) {
+            List<String> row = new ArrayList<>(List.of(PlainText.clean(feature.id())));
+            feature.factors().forEach(factor -> row.add(factor.state().word()));
+            row.addAll(feature.governing().map(ReviewText::stress).orElse(List.of("not computed", "", "")));
+            rows.add(row);
+        }
+        int[] widths = new int[rows.get(0).size()];
+        rows.forEach(row -> Arrays.setAll(widths, column -> Math.max(widths[column], row.get(column).length())));
+        lines.add("");
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder();
+            for (int column = 0; column < widths.length; column++) {
+                line.append(PlainText.padded(row.get(column), widths[column])).append(GAP);
+            }
+            lines.add(line.toString().stripTrailing());
+        }
+    }
+
+    private static List<String> stress(DirectionReview direction) {
+        return List.of(direction.sustained().direction() + " " + range(direction.sustained().total()),
+                direction.threshold().map(ReviewText::threshold).orElse("no threshold"),
+                direction.utilisation().map(ReviewText::range).orElse(""));
+    }
+
+    private static String threshold(Threshold threshold) {
+        String factor = threshold.factor() == 1 ? "" : " x " + number(threshold.factor());
+        return number(threshold.amount().low()) + unit(threshold.amount()) + factor;
+    }
+
+    private static String range(Amount amount) {
+        String range = amount.low() == amount.high() ? ""
+                : " (" + number(amount.low()) + " to " + number(amount.high()) + ")";
+        return number(amount.value()) + unit(amount) + range;
+    }
+
+    private static String unit(Amount amount) {
+        return amount.unit().equals("1") ? "" : " " + amount.unit();
+    }
+
+    private static String number(double value) {
+        BigDecimal rounded = new BigDecimal(value).round(THREE_DIGITS).stripTrailingZeros();
+        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    }
+
+    private void findings() {
+        lines.add("");
+        lines.add(counts());
+        for (Finding finding : review.findings()) {
+            add(PlainText.padded(finding.id(), 4) + GAP + PlainText.padded(finding.grade().word(), 9) + GAP,
+                    " ".repeat(17), place(finding.feature()) + finding.title() + " (" + finding.rule()
+                            + (finding.needsConfirmation() ? ", confirm against the source" : "") + ")");
+        }
+    }
+
+    private String counts() {
+        String counted = Arrays.stream(Grade.values()).filter(grade -> review.count(grade) > 0)
+                .map(grade -> counted(review.count(grade), grade)).collect(Collectors.joining(", "));
+        return "Findings: " + (counted.isEmpty() ? "none of the " + review.rulesApplied().size()
+                + " rules that were asked" : counted);
+    }
+
+    private static String counted(long count, Grade grade) {
+        boolean plural = count > 1 && grade != Grade.ADVICE;
+        return count + " " + grade.word() + (plural ? "s" : "");
+    }
+
+    private void questions() {
+        long decisive = review.questions().stream().filter(Question::decisive).count();
+        if (!review.questions().isEmpty()) {
+            lines.add("");
+            lines.add("Open questions: " + review.questions().size() + ", " + (decisive == 0 ? "none" : decisive)
+                    + " of them decisive");
+        }
+        for (Question question : review.questions()) {
+            add(PlainText.padded(question.id(), 4) + GAP
+                    + PlainText.padded(question.decisive() ? "decisive" : "", 9) + GAP, " ".repeat(17),
+                    place(question.feature()) + question.text());
+        }
+    }
+
+    private static String place(Optional<String> feature) {
+        return feature.map(id -> id + ": ").orElse("");
+    }
+
+    private void add(String first, String indent, String text) {
+        lines.addAll(PlainText.lines(first, indent, text, WIDTH));
+    }
+}

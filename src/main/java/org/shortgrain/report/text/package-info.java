@@ -1,0 +1,2 @@
+/** A review on a terminal. */
+package org.shortgrain.report.text;
