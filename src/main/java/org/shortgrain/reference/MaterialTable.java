@@ -114,6 +114,19 @@ public final class MaterialTable {
                 fracture.growth(alloy, q), neighbours, notes);
     }
 
+    /** Whether any rating, stress or strength names this temper of the alloy itself, not just any temper. */
+    boolean namesTemper(Alloy alloy, Temper temper) {
+        return scopes(alloy).stream().anyMatch(s -> !s.tempers().isAny() && s.tempers().match(temper) != Match.NO);
+    }
+
+    private List<Scope> scopes(Alloy alloy) {
+        List<Scope> scopes = new ArrayList<>();
+        ratings.of(alloy).forEach(r -> scopes.add(r.scope()));
+        stresses.of(alloy).forEach(r -> scopes.add(r.scope()));
+        strengths.of(alloy).forEach(r -> scopes.add(r.scope()));
+        return scopes;
+    }
+
     Map<GrainDirection, DirectionAnswer> directions(Alloy alloy, Question q) {
         Map<GrainDirection, DirectionAnswer> answers = new EnumMap<>(GrainDirection.class);
         for (GrainDirection direction : GrainDirection.values()) {

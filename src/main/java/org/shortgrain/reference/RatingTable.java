@@ -83,6 +83,10 @@ final class RatingTable {
         return index.all();
     }
 
+    List<Rating> of(Alloy alloy) {
+        return index.of(alloy);
+    }
+
     /** What bears on one direction of one material. */
     LevelAnswer answer(Alloy alloy, Question q, GrainDirection direction) {
         LevelJudge judge = new LevelJudge(direction, q);

@@ -27,6 +27,10 @@ public final class ReferenceTables {
     private final RouteOrder routeOrder;
     private final GalvanicTable galvanic;
     private final StandIns standIns;
+    private final TemperRules temperRules;
+    private final TemperEvidence temperEvidence;
+    private final SectionLimits sectionLimits;
+    private final Substitutions substitutions;
 
     private ReferenceTables(Function<String, InputStream> door, Faults faults) {
         Csv csv = new Csv(door, faults);
@@ -41,6 +45,10 @@ public final class ReferenceTables {
         this.routeOrder = RouteOrder.read(csv, sources, operations, materials.alloys());
         this.galvanic = GalvanicTable.read(csv, sources);
         this.standIns = StandIns.read(csv, sources);
+        this.temperRules = TemperRules.read(csv, sources, materials, relief);
+        this.temperEvidence = TemperEvidence.read(csv, sources, materials.alloys(), materials.forms());
+        this.sectionLimits = SectionLimits.read(csv, sources, materials.alloys(), materials.forms());
+        this.substitutions = Substitutions.read(csv, sources, materials);
     }
 
     /**
@@ -133,5 +141,25 @@ public final class ReferenceTables {
     /** {@return the numbers that stand in for what is not stated} */
     public StandIns standIns() {
         return standIns;
+    }
+
+    /** {@return what tempers go with} */
+    public TemperRules temperRules() {
+        return temperRules;
+    }
+
+    /** {@return proof of a temper by conductivity, hardness and yield strength} */
+    public TemperEvidence temperEvidence() {
+        return temperEvidence;
+    }
+
+    /** {@return how thick a material can be had or heat treated} */
+    public SectionLimits sectionLimits() {
+        return sectionLimits;
+    }
+
+    /** {@return changes of alloy or temper that the trade makes} */
+    public Substitutions substitutions() {
+        return substitutions;
     }
 }

@@ -23,8 +23,8 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
             this(alloys, forms, alloys.rowNames());
         }
 
-        /** {@return scope of a row without bands} */
-        Scope read(Row row) {
+        /** {@return the materials and groups that a row names} */
+        List<String> alloysOf(Row row) {
             List<String> names = row.list("alloys");
             if (names.isEmpty()) {
                 row.fault("alloys is blank");
@@ -34,6 +34,12 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
                     row.fault("alloy '" + name + "' is not in alloys.csv");
                 }
             }
+            return names;
+        }
+
+        /** {@return scope of a row without bands} */
+        Scope read(Row row) {
+            List<String> names = alloysOf(row);
             Set<String> formSet = row.set("forms");
             if (formSet.isEmpty()) {
                 row.fault("forms is blank; write any for any form");

@@ -85,6 +85,10 @@ final class StrengthTable {
         return index.all();
     }
 
+    List<StrengthRow> of(Alloy alloy) {
+        return index.of(alloy);
+    }
+
     /** Rows for steel by strength level, the strength levels that rows of a material name (ksi), rising. */
     List<Integer> strengthLevels(Alloy alloy) {
         return index.of(alloy).stream().map(r -> r.scope().tempers().text()).filter(t -> t.startsWith("HT-"))

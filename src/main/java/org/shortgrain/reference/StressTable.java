@@ -90,6 +90,10 @@ final class StressTable {
         return index.all();
     }
 
+    List<StressRow> of(Alloy alloy) {
+        return index.of(alloy);
+    }
+
     /** The stresses that bear on one direction, with those that the letter and the level imply. */
     StressAnswer answer(Alloy alloy, Question q, GrainDirection direction, LevelAnswer level,
             StrengthAnswer strength) {

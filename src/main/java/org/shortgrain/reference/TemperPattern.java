@@ -42,6 +42,13 @@ final class TemperPattern {
         return text.equals("*");
     }
 
+    /** {@return the pattern that any temper fits} */
+    static TemperPattern any() {
+        TemperPattern pattern = new TemperPattern("*", false);
+        pattern.tokens.add(t -> Match.YES);
+        return pattern;
+    }
+
     static TemperPattern parse(Row row, String column) {
         List<String> words = row.list(column);
         if (words.isEmpty()) {

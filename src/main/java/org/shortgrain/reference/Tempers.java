@@ -149,10 +149,10 @@ public final class Tempers {
     }
 
     private Temper heatTreated(String written, String base, String digits, String relief) {
-        if (!relief.isEmpty() && !RELIEVED_BASES.contains(base)) {
+        Listed entry = listed.get(base + digits);
+        if (entry != null && !relief.isEmpty() && !RELIEVED_BASES.contains(base)) {
             return new Temper.Unreadable(written, "stress relief digits " + relief + " do not go with T" + base);
         }
-        Listed entry = listed.get(base + digits);
         Optional<String> former = Optional.empty();
         if (entry != null && !entry.nowWritten().isEmpty()) {
             former = Optional.of("T" + base + digits + relief);
