@@ -170,15 +170,15 @@ public final class MaterialTable {
         Temper temper = tempers.read(named.temper(), Optional.of(alloy.family()));
         Optional<String> form = query.productForm().filter(forms.words()::contains);
         if (temper instanceof Temper.HeatTreated t && t.relief().isEmpty() && t.open() == Temper.OpenDigits.NONE
-                && form.isPresent() && relief.digitsExpected(form.get())) {
+                && form.isPresent() && relief.digitsExpected(form.get()) && tempers.takesRelief(t)) {
             temper = t.withReliefOpen();
         }
         OptionalDouble least = query.minUts();
         if (temper instanceof Temper.HardenedTo hardened && least.isEmpty()) {
             least = OptionalDouble.of(hardened.ksi() * KSI);
         }
-        boolean bar = form.isPresent() && form.get().startsWith("bar_");
-        boolean transverseIsSt = bar && query.widthToThickness().orElse(SQUARE_BAR) <= SQUARE_BAR;
+        boolean mayBeBar = form.isEmpty() || form.get().startsWith("bar_");
+        boolean transverseIsSt = mayBeBar && query.widthToThickness().orElse(SQUARE_BAR) <= SQUARE_BAR;
         return new Question(temper, form, forms, query.thickness(), query.sectionArea(), least, query.maxUts(),
                 transverseIsSt, alloyOpen);
     }
@@ -209,7 +209,7 @@ public final class MaterialTable {
             notes.add(u.reason());
         }
         q.form().flatMap(forms::remark).ifPresent(notes::add);
-        if (q.transverseIsSt()) {
+        if (q.transverseIsSt() && q.form().isPresent()) {
             notes.add("bar up to twice as wide as thick, or of unknown width: LT is read as ST");
         }
     }

@@ -15,7 +15,7 @@ import java.util.Set;
  * @param area     section area (m2)
  * @param minUts   least tensile strength (Pa)
  * @param maxUts   greatest tensile strength (Pa)
- * @param transverseIsSt whether LT counts as ST: bar up to twice as wide as thick, or of unknown width
+ * @param transverseIsSt whether LT counts as ST: bar up to twice as wide as thick or of unknown width, or form unknown
  * @param alloyOpen whether the alloy is one of several that it may be
  */
 record Question(Temper temper, Optional<String> form, ProductForms forms, OptionalDouble thickness, OptionalDouble area,

@@ -38,8 +38,8 @@ final class StressTable {
             Scope scope = scopes.read(row)
                     .withThickness(ThicknessBand.of(row.number("thickness_min_mm", 0, 1000, MM),
                             row.number("thickness_max_mm", 0, 1000, MM), true))
-                    .withArea(ThicknessBand.of(row.number("area_min_cm2", 0, 1e5, CM2),
-                            row.number("area_max_cm2", 0, 1e5, CM2), true));
+                    .withArea(ThicknessBand.ofArea(row.number("area_min_cm2", 0, 1e5, CM2),
+                            row.number("area_max_cm2", 0, 1e5, CM2)));
             read.add(new StressRow(scope, RatingTable.direction(row), stress(row, scope, sources)));
             String key = String.join("\n", row.text("alloys"), row.text("tempers"), row.text("forms"),
                     row.text("direction"), row.text("kind"), row.text("source"), row.text("area_min_cm2"),

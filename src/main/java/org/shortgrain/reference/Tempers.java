@@ -37,18 +37,21 @@ public final class Tempers {
      * @param state       where the ageing ends
      * @param overAgeing  order within T7
      * @param userTreated whether the user heat treated it
+     * @param takesRelief whether digits of a mechanical stress relief are usual behind it; not where cold work is part
+     *                    of the treatment, as in T87
      * @param nowWritten  the digits that replaced these, empty when in use
      * @param meaning     the treatment in words
      * @param source      source
      */
-    public record Listed(Temper.State state, int overAgeing, boolean userTreated, String nowWritten, String meaning,
+    public record Listed(Temper.State state, int overAgeing, boolean userTreated, boolean takesRelief,
+            String nowWritten, String meaning,
             Citation source) {
     }
 
     static Tempers read(Csv csv, Sources sources) {
         Tempers tempers = new Tempers();
         for (Row row : csv.read("data/tempers.csv", "base_and_digits", "state", "overageing_rank", "user_treated",
-                "now_written", "meaning", "source", "clause", "status")) {
+                "takes_relief_digits", "now_written", "meaning", "source", "clause", "status")) {
             Temper.State state = switch (row.oneOf("state", Set.of("natural", "peak", "overaged", "varies"))) {
                 case "natural" -> Temper.State.NATURAL;
                 case "peak" -> Temper.State.PEAK;
@@ -56,7 +59,8 @@ public final class Tempers {
                 default -> Temper.State.VARIES;
             };
             Listed entry = new Listed(state, (int) row.number("overageing_rank", 1, 4, 1).orElse(0),
-                    row.yes("user_treated"), row.text("now_written"), row.required("meaning"), row.citation(sources));
+                    row.yes("user_treated"), row.yes("takes_relief_digits"), row.text("now_written"),
+                    row.required("meaning"), row.citation(sources));
             if (tempers.listed.put(row.required("base_and_digits"), entry) != null) {
                 row.fault("the temper stands twice");
             }
@@ -78,6 +82,12 @@ public final class Tempers {
 
     private static String squeeze(String text) {
         return text.toUpperCase(Locale.ROOT).replaceAll("[\\s_\\-.]", "");
+    }
+
+    /** Whether digits of a mechanical stress relief are usual behind a treatment. */
+    boolean takesRelief(Temper.HeatTreated temper) {
+        Listed entry = listed.get(temper.base() + temper.digits());
+        return entry != null && entry.takesRelief();
     }
 
     /** {@return the digits after the T that are listed, with their meaning} */

@@ -18,6 +18,12 @@ record ThicknessBand(double from, boolean fromTaken, double to, boolean toTaken)
                 to.orElse(Double.POSITIVE_INFINITY), toTaken);
     }
 
+    /** {@return a band of section areas: a lower end means "over", an upper end "up to"} */
+    static ThicknessBand ofArea(OptionalDouble over, OptionalDouble upTo) {
+        return over.isEmpty() && upTo.isEmpty() ? ALL : new ThicknessBand(over.orElse(Double.NEGATIVE_INFINITY), false,
+                upTo.orElse(Double.POSITIVE_INFINITY), true);
+    }
+
     boolean isAll() {
         return from == Double.NEGATIVE_INFINITY && to == Double.POSITIVE_INFINITY;
     }
