@@ -1,13 +1,8 @@
 /**
- * The findings report as a tagged, archivable PDF.
+ * The findings report as a PDF: a {@link org.shortgrain.review.Review} put into words, tables and figures.
  *
- * <p>Three layers, each usable alone: the text of a document as records ({@link org.shortgrain.report.pdf.Block},
- * {@link org.shortgrain.report.pdf.Inline}), a typesetter that turns blocks into unbreakable strips and strips into
- * pages, and a thin writer on PDFBox that adds what PDFBox leaves to its user: the structure tree, the archive
- * metadata, attachments and empty signature fields. The result claims PDF/A-3a (ISO 19005-3) and PDF/UA-1
- * (ISO 14289-1); the tests hold it to that with an independent validator.
- *
- * <p>Same input, same bytes: no clock, no locale, no random number is used; dates and the document identifier are
- * handed in. Lengths are PDF points (1/72 inch) measured from the top left corner, y downwards.
+ * <p>Every sentence that the report adds of its own comes from the plain-text files in {@code templates/report}; the
+ * rest is the review's. How a document is set and written is the business of {@code tagged}, how a figure is drawn that
+ * of {@code figure}.
  */
 package org.shortgrain.report.pdf;

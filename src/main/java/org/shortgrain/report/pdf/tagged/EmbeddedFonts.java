@@ -1,0 +1,41 @@
+package org.shortgrain.report.pdf.tagged;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+
+/** The faces that one document uses; a face that it does not use is not embedded. */
+final class EmbeddedFonts {
+
+    private final PDDocument document;
+    private final Fonts fonts;
+    private final GlyphGuard guard;
+    private final Map<Face, PDFont> used = new EnumMap<>(Face.class);
+
+    EmbeddedFonts(PDDocument document, Fonts fonts, GlyphGuard guard) {
+        this.document = document;
+        this.fonts = fonts;
+        this.guard = guard;
+    }
+
+    Fonts fonts() {
+        return fonts;
+    }
+
+    GlyphGuard guard() {
+        return guard;
+    }
+
+    PDFont get(Face face) {
+        return used.computeIfAbsent(face, wanted -> {
+            try {
+                return fonts.embed(document, wanted);
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        });
+    }
+}

@@ -1,0 +1,214 @@
+package org.shortgrain.report.pdf.tagged;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shortgrain.report.pdf.figure.Ink;
+import org.shortgrain.report.pdf.figure.Stroke;
+import org.shortgrain.report.pdf.tagged.Lines.Font;
+
+/**
+ * Sets tables. A heading row is repeated on each page, as an artifact since it says nothing new; a row is cut only when
+ * it is so high that moving it whole would tear a hole into the page.
+ */
+final class TableSetter {
+
+    private static final double SIDE = 4;
+    private static final double ABOVE = 3;
+    private static final double BELOW = 3.2;
+    private static final double BETWEEN_PARAGRAPHS = 3;
+    private static final double BEFORE = 7;
+    /** Rows higher than this may be cut. */
+    private static final double HIGHEST_WHOLE_ROW = 190;
+    /** Lines that stay together at either end of a cut row. */
+    private static final int KEPT = 3;
+    private static final Stroke RULE = new Stroke(Ink.DEEP, 0.8, Stroke.Dash.SOLID);
+    private static final Stroke HAIRLINE = new Stroke(Ink.RULE, 0.4, Stroke.Dash.SOLID);
+
+    private final Block.Table table;
+    private final Setting setting;
+    private final double[] lefts;
+    private final double[] widths;
+
+    private TableSetter(Block.Table table, Setting setting) {
+        this.table = table;
+        this.setting = setting;
+        int count = table.columns().size();
+        this.lefts = new double[count];
+        this.widths = new double[count];
+        double shares = table.columns().stream().mapToDouble(Block.Column::share).sum();
+        double x = 0;
+        for (int i = 0; i < count; i++) {
+            lefts[i] = x;
+            widths[i] = setting.width() * table.columns().get(i).share() / shares;
+            x += widths[i];
+        }
+    }
+
+    static List<Piece> pieces(Block.Table table, Setting setting) {
+        return new TableSetter(table, setting).pieces();
+    }
+
+    /** A line of a cell and the space above it. */
+    private record Slot(Line line, double gap) {
+    }
+
+    /** A cell broken into lines, with its element. */
+    private record SetCell(List<Slot> slots, Font font, Block.Align align, double left, double width,
+            StructNode node) {
+
+        double height() {
+            double height = 0;
+            for (Slot slot : slots) {
+                height += slot.gap() + font.leading();
+            }
+            return height;
+        }
+    }
+
+    private List<Piece> pieces() {
+        StructNode node = setting.section().child("Table");
+        List<Piece> pieces = new ArrayList<>();
+        boolean headed = table.headings() != Block.Headings.SIDE;
+        if (headed) {
+            pieces.add(headingRow(node.child("THead").child("TR")));
+        }
+        StructNode body = headed ? node.child("TBody") : node;
+        for (int i = 0; i < table.rows().size(); i++) {
+            List<Piece> row = row(table.rows().get(i), body.child("TR"), i == table.rows().size() - 1);
+            if (i == 0 && !headed) {
+                row = withOpeningRule(row);
+            }
+            for (Piece piece : row) {
+                pieces.add(headed ? piece.under(pieces.get(0)) : piece);
+            }
+        }
+        return keptAtEnds(pieces, headed);
+    }
+
+    /** The heading holds the first row; the last two rows stay together, so that none stands alone on a page. */
+    private List<Piece> keptAtEnds(List<Piece> pieces, boolean headed) {
+        int last = pieces.size() - 1;
+        if (headed && last > 0) {
+            pieces.set(0, pieces.get(0).holdingNext());
+        }
+        if (last > 1) {
+            pieces.set(last - 1, pieces.get(last - 1).holdingNext());
+            int first = headed ? 1 : 0;
+            if (pieces.get(first).height() < HIGHEST_WHOLE_ROW / 2) {
+                pieces.set(first, pieces.get(first).holdingNext());
+            }
+        }
+        return pieces;
+    }
+
+    private Piece headingRow(StructNode row) {
+        List<SetCell> cells = new ArrayList<>();
+        for (int i = 0; i < widths.length; i++) {
+            Block.Column column = table.columns().get(i);
+            cells.add(cell(Block.Cell.of(column.title()), i, Font.TABLE_HEADING, row.child("TH").scope("Column")));
+        }
+        double height = height(cells) + ABOVE + BELOW;
+        return Piece.of(BEFORE, height, (canvas, left, top) -> {
+            canvas.artifact();
+            canvas.fillBox(left, top, setting.width(), height, Ink.PALE);
+            canvas.line(left, top, left + setting.width(), top, RULE);
+            canvas.line(left, top + height, left + setting.width(), top + height, RULE);
+            paint(canvas, cells, left, top + ABOVE);
+        });
+    }
+
+    private List<Piece> withOpeningRule(List<Piece> row) {
+        List<Piece> opened = new ArrayList<>(row);
+        Piece first = row.get(0);
+        opened.set(0, new Piece(BEFORE, first.height(), first.holdsNext(), first.newPage(), first.head(),
+                first.anchors(), first.bookmark(), (canvas, left, top) -> {
+                    canvas.artifact();
+                    canvas.line(left, top, left + setting.width(), top, RULE);
+                    first.painter().paint(canvas, left, top);
+                }));
+        return opened;
+    }
+
+    private List<Piece> row(Block.Row row, StructNode node, boolean last) {
+        List<SetCell> cells = new ArrayList<>();
+        for (int i = 0; i < widths.length; i++) {
+            boolean side = i == 0 && table.headings() != Block.Headings.TOP;
+            StructNode cell = side ? node.child("TH").scope("Row") : node.child("TD");
+            boolean label = i == 0 && table.headings() == Block.Headings.SIDE;
+            cells.add(cell(row.cells().get(i), i, label ? Font.TABLE_HEADING : Font.TABLE, cell));
+        }
+        double height = height(cells) + ABOVE + BELOW;
+        List<String> anchors = row.anchor().map(List::of).orElse(List.of());
+        Stroke rule = last ? RULE : HAIRLINE;
+        if (height <= HIGHEST_WHOLE_ROW) {
+            return List.of(Piece.of(0, height, (canvas, left, top) -> {
+                canvas.artifact();
+                canvas.line(left, top + height, left + setting.width(), top + height, rule);
+                paint(canvas, cells, left, top + ABOVE);
+            }).named(anchors));
+        }
+        List<Piece> slices = slices(cells, rule);
+        slices.set(0, slices.get(0).named(anchors));
+        return slices;
+    }
+
+    /** Cuts a high row between lines. */
+    private List<Piece> slices(List<SetCell> cells, Stroke rule) {
+        int depth = cells.stream().mapToInt(cell -> cell.slots().size()).max().orElseThrow();
+        List<Piece> slices = new ArrayList<>();
+        int from = 0;
+        while (from < depth) {
+            int count = from == 0 || depth - from <= KEPT ? Math.min(KEPT, depth - from) : 1;
+            int to = from + count;
+            boolean first = from == 0;
+            boolean end = to == depth;
+            int begin = from;
+            List<SetCell> part = cells.stream().map(cell -> part(cell, begin, to)).toList();
+            double height = height(part) + (first ? ABOVE : 0) + (end ? BELOW : 0);
+            slices.add(Piece.of(0, height, (canvas, left, top) -> {
+                if (end) {
+                    canvas.artifact();
+                    canvas.line(left, top + height, left + setting.width(), top + height, rule);
+                }
+                paint(canvas, part, left, first ? top + ABOVE : top);
+            }));
+            from = to;
+        }
+        return slices;
+    }
+
+    private static SetCell part(SetCell cell, int from, int to) {
+        int size = cell.slots().size();
+        List<Slot> slots = cell.slots().subList(Math.min(from, size), Math.min(to, size));
+        return new SetCell(slots, cell.font(), cell.align(), cell.left(), cell.width(), cell.node());
+    }
+
+    private SetCell cell(Block.Cell cell, int column, Font font, StructNode node) {
+        double measure = widths[column] - 2 * SIDE;
+        List<Slot> slots = new ArrayList<>();
+        for (Text paragraph : cell.paragraphs()) {
+            double gap = slots.isEmpty() ? 0 : BETWEEN_PARAGRAPHS;
+            for (Line line : setting.broken(paragraph, font, measure)) {
+                slots.add(new Slot(line, gap));
+                gap = 0;
+            }
+        }
+        return new SetCell(slots, font, table.columns().get(column).align(), lefts[column] + SIDE, measure, node);
+    }
+
+    private static double height(List<SetCell> cells) {
+        return cells.stream().mapToDouble(SetCell::height).max().orElse(0);
+    }
+
+    private static void paint(Canvas canvas, List<SetCell> cells, double left, double top) {
+        for (SetCell cell : cells) {
+            double y = top;
+            for (Slot slot : cell.slots()) {
+                y += slot.gap();
+                double inset = cell.align() == Block.Align.RIGHT ? cell.width() - slot.line().width() : 0;
+                Lines.paint(canvas, slot.line(), cell.font(), left + cell.left() + inset, y, cell.node());
+                y += cell.font().leading();
+            }
+        }
+    }
+}
