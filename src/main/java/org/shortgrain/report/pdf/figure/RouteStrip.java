@@ -22,40 +22,21 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
     private static final double NOTE_LINE = 9.6;
     private static final int NAME_LETTERS = 16;
     private static final int NAME_LINES = 2;
+    private static final int EFFECT_LETTERS = 21;
     /** Letters of 7 points are 4.1 points wide on average in this font. */
     private static final double LETTER = 4.1;
     private static final double TAB = 13;
     private static final Stroke CROSS = new Stroke(Ink.TINT, 2.4, Stroke.Dash.SOLID);
-
-    /** What an operation does to the tension at the surface. */
-    public enum Effect {
-        /** Leaves or exposes tension. */
-        TENSION("+ tension"),
-        /** Leaves compression. */
-        COMPRESSION("\u2212 compression"),
-        /** Takes stress away. */
-        RELIEF("relieves"),
-        /** Keeps the environment away. */
-        PROTECTION("protects"),
-        /** Neither. */
-        NONE("");
-
-        private final String words;
-
-        Effect(String words) {
-            this.words = words;
-        }
-    }
 
     /**
      * One operation.
      *
      * @param number its number on the card
      * @param name   what is done
-     * @param effect what it leaves behind
+     * @param effect what it leaves behind, in a few words; empty if nothing that matters
      * @param breach why it stands at the wrong place, if it does
      */
-    public record Step(String number, String name, Effect effect, Optional<String> breach) {
+    public record Step(String number, String name, String effect, Optional<String> breach) {
         /** Refuses missing parts. */
         public Step {
             Objects.requireNonNull(number, "number");
@@ -152,7 +133,8 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
             pen.text(new Point(x + 4, line), Pen.Align.LEFT, words, Lettering.LABEL);
             line += 8.4;
         }
-        pen.text(new Point(x + 4, y + BOX_HEIGHT - 5), Pen.Align.LEFT, step.effect().words, Lettering.SMALL);
+        String effect = Words.cut(Words.wrapped(step.effect(), EFFECT_LETTERS), 1).stream().findFirst().orElse("");
+        pen.text(new Point(x + 4, y + BOX_HEIGHT - 5), Pen.Align.LEFT, effect, Lettering.SMALL);
     }
 
     private static void number(Pen pen, Point centre, int number) {

@@ -21,22 +21,35 @@ import java.util.stream.Stream;
  * @param afterLow    lower end of the range after machining, at the depths of {@code after}; empty when not known
  * @param afterHigh   upper end; as long as {@code afterLow}
  * @param surfaces    depths of the new surfaces
+ * @param ranges      ranges that are known only at single depths
  * @param threshold   least stress at which cracks were seen, if known
  */
 public record StressThroughSection(String title, String alternative, String note, String depthUnit, String stressUnit,
         double thickness, List<Point> before, List<Point> after, List<Point> afterLow, List<Point> afterHigh,
-        List<Double> surfaces, Optional<Double> threshold) implements Figure {
+        List<Double> surfaces, List<Whisker> ranges, Optional<Double> threshold) implements Figure {
 
     private static final double HEIGHT = 212;
+    private static final int LEGEND_ROWS = 2;
     private static final double LEFT = 46;
     private static final double BOTTOM = 26;
     private static final double HEADROOM = 0.04;
     private static final Stroke BEFORE = new Stroke(Ink.GREY, 1.1, Stroke.Dash.DASHED);
     private static final Stroke AFTER = new Stroke(Ink.DEEP, 1.8, Stroke.Dash.SOLID);
+    private static final Stroke WHISKER = new Stroke(Ink.RUST, 1.6, Stroke.Dash.SOLID);
     private static final Stroke THRESHOLD = new Stroke(Ink.BLACK, 1, Stroke.Dash.DOTTED);
     private static final Fill TENSION = new Fill.Hatch(Ink.RUST, 45, 3);
     private static final Fill REMOVED = new Fill.Even(Ink.PALE);
     private static final Fill RANGE = new Fill.Even(Ink.TINT);
+
+    /**
+     * The range of the stress at one depth.
+     *
+     * @param depth where
+     * @param low   lower end
+     * @param high  upper end
+     */
+    public record Whisker(double depth, double low, double high) {
+    }
 
     /** Copies the lists and refuses unequal ranges. */
     public StressThroughSection {
@@ -48,6 +61,7 @@ public record StressThroughSection(String title, String alternative, String note
         afterLow = List.copyOf(afterLow);
         afterHigh = List.copyOf(afterHigh);
         surfaces = List.copyOf(surfaces);
+        ranges = List.copyOf(ranges);
         if (afterLow.size() != afterHigh.size()) {
             throw new IllegalArgumentException("a range of " + afterLow.size() + " and " + afterHigh.size() + " points");
         }
@@ -55,7 +69,7 @@ public record StressThroughSection(String title, String alternative, String note
 
     @Override
     public double height(double width) {
-        return HEIGHT + Legend.ROW;
+        return HEIGHT + LEGEND_ROWS * Legend.ROW;
     }
 
     @Override
@@ -75,6 +89,7 @@ public record StressThroughSection(String title, String alternative, String note
         pen.text(new Point(plot.left() + 4, plot.y(0) - 4), Pen.Align.LEFT, "tension \u2191", Lettering.SMALL);
         pen.text(new Point(plot.left() + 4, plot.y(0) + 9), Pen.Align.LEFT, "compression \u2193", Lettering.SMALL);
         surfaces.forEach(depth -> surface(pen, plot, depth));
+        ranges.forEach(range -> whisker(pen, plot, range));
     }
 
     private Legend legend() {
@@ -82,6 +97,9 @@ public record StressThroughSection(String title, String alternative, String note
                 .area("tension left after machining", TENSION);
         if (!afterLow.isEmpty()) {
             legend.area("its range", RANGE);
+        }
+        if (!ranges.isEmpty()) {
+            legend.line("range at the depth", WHISKER);
         }
         return legend.area("removed", REMOVED);
     }
@@ -92,13 +110,14 @@ public record StressThroughSection(String title, String alternative, String note
         double room = (high - low) * HEADROOM;
         Axis across = Axis.ending("depth below the quenched surface, " + depthUnit, 0, thickness, 8);
         Axis up = Axis.covering("residual stress, " + stressUnit, low - room, high + room, 6);
-        double top = Legend.ROW + 16;
+        double top = LEGEND_ROWS * Legend.ROW + 16;
         return new Plot(pen, across, up, LEFT, top, width - LEFT - 6, height(width) - top - BOTTOM);
     }
 
     private double extreme(boolean highest) {
         List<Double> values = new ArrayList<>(List.of(0.0));
         Stream.of(before, after, afterLow, afterHigh).flatMap(List::stream).map(Point::y).forEach(values::add);
+        ranges.forEach(range -> values.addAll(List.of(range.low(), range.high())));
         threshold.ifPresent(values::add);
         return highest ? values.stream().max(Double::compare).orElseThrow()
                 : values.stream().min(Double::compare).orElseThrow();
@@ -117,6 +136,15 @@ public record StressThroughSection(String title, String alternative, String note
         if (last < thickness) {
             pen.area(Shapes.box(plot.x(last), plot.top(), plot.x(thickness) - plot.x(last),
                     plot.bottom() - plot.top()), REMOVED);
+        }
+    }
+
+    private static void whisker(Pen pen, Plot plot, Whisker range) {
+        Point low = plot.at(range.depth(), range.low());
+        Point high = plot.at(range.depth(), range.high());
+        pen.line(low, high, WHISKER);
+        for (Point end : List.of(low, high)) {
+            pen.line(end.plus(-4, 0), end.plus(4, 0), WHISKER);
         }
     }
 

@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param banner status in capitals, framed, at the head on the right; empty for none
  * @param foot   identification of the content, at the foot on the left
  * @param middle number and date of the document, at the foot in the middle
- * @param pages  words around the page numbers, with {@code %d} for the page and for the number of pages
+ * @param pages  words around the page numbers, with {@code {page}} for the page and {@code {pages}} for their number
  */
 public record Running(String head, String banner, String foot, String middle, String pages) {
     /** Refuses missing parts. */

@@ -1,7 +1,6 @@
 package org.shortgrain.report.pdf.tagged;
 
 import java.util.List;
-import java.util.Locale;
 import org.shortgrain.report.pdf.figure.Ink;
 import org.shortgrain.report.pdf.figure.Stroke;
 import org.shortgrain.report.pdf.tagged.Lines.Font;
@@ -43,8 +42,8 @@ final class RunningLines {
             }
             put(canvas, Text.of(running.foot()), FOOT_SHARE, left, footTop, 0);
             put(canvas, Text.of(running.middle()), MIDDLE_SHARE, left + paper.textWidth() * 0.63, footTop, 0.5);
-            put(canvas, Text.of(String.format(Locale.ROOT, running.pages(), page + 1, pages)),
-                    1 - FOOT_SHARE - MIDDLE_SHARE, right, footTop, 1);
+            put(canvas, Text.of(running.pages().replace("{pages}", Integer.toString(pages))
+                    .replace("{page}", Integer.toString(page + 1))), 1 - FOOT_SHARE - MIDDLE_SHARE, right, footTop, 1);
         });
     }
 

@@ -36,7 +36,8 @@ public final class SampleFigures {
         return new StressThroughSection("Removing 20 mm from each side bares metal that the quench left in tension",
                 "Curve of residual stress against depth, \u2212180 MPa at the quenched skin, 90 MPa in the middle",
                 "Invented for demonstration. Range: heat transfer and yield strength.", "mm", "MPa", 76, before, after,
-                low, high, List.of(20.0, 56.0), Optional.of(48.0));
+                low, high, List.of(20.0, 56.0),
+                List.of(new StressThroughSection.Whisker(38, 35, 85)), Optional.of(48.0));
     }
 
     static StressBudget stressBudget() {
@@ -60,11 +61,11 @@ public final class SampleFigures {
         String[] names = {"solution heat treat", "quench in water, 25 \u00b0C", "age 121 \u00b0C, 24 h", "finish machine groove",
             "shot peen", "hone the bore", "anodize", "prime", "install bush"};
         for (int i = 0; i < names.length; i++) {
-            RouteStrip.Effect effect = switch (i) {
-                case 1, 3, 8 -> RouteStrip.Effect.TENSION;
-                case 4 -> RouteStrip.Effect.COMPRESSION;
-                case 6, 7 -> RouteStrip.Effect.PROTECTION;
-                default -> RouteStrip.Effect.NONE;
+            String effect = switch (i) {
+                case 1, 3, 8 -> "tension";
+                case 4 -> "compression";
+                case 6, 7 -> "protection";
+                default -> "";
             };
             Optional<String> breach = i == 3 ? Optional.of("The groove is cut after the last quench: it opens the "
                     + "tension in the middle of the section. Cut it before operation 20.")

@@ -35,7 +35,7 @@ final class StressDocument {
     static Manuscript manuscript(Paper paper) {
         return new Manuscript(metadata(),
                 new Running("Stress-corrosion review " + LONG_NAME, "SUPPLIER PRE-CHECK", "content 3f2a91bc77d01e45",
-                        "SR-EX-2001 issue 1, 2026-01-15", "page %d of %d"),
+                        "SR-EX-2001 issue 1, 2026-01-15", "page {page} of {pages}"),
                 paper, blocks(), attachments());
     }
 

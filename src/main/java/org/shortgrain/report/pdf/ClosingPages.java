@@ -1,0 +1,101 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shortgrain.report.pdf.tagged.Block;
+import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Finding;
+import org.shortgrain.review.Grade;
+import org.shortgrain.review.Question;
+import org.shortgrain.review.SourceLine;
+
+/** What people add to the report, and what it rests on: actions, opinions, limits, sources, signatures. */
+final class ClosingPages {
+
+    private static final int OPINION_ROWS = 3;
+    /** Leaves room to write by hand. */
+    private static final Block.Cell ROOM = new Block.Cell(List.of(Text.of(" "), Text.of(" ")));
+
+    private ClosingPages() {
+    }
+
+    static List<Block> blocks(Report report) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.addAll(actions(report));
+        blocks.addAll(opinions(report));
+        blocks.add(report.heading(Section.LIMITS));
+        blocks.add(new Block.Items(true, report.wording().paragraphs(Caution.LIMITS)));
+        blocks.addAll(sources(report));
+        blocks.addAll(signatures(report));
+        return blocks;
+    }
+
+    private static List<Block> actions(Report report) {
+        List<Block.Row> rows = new ArrayList<>();
+        for (Finding finding : report.review().findings()) {
+            if (finding.grade() == Grade.OBJECTION || finding.grade() == Grade.CONDITION) {
+                rows.add(action(report.links().toFinding(finding.id()).plain(" ").then(report.badge(finding.grade())),
+                        finding.remedies().stream().findFirst().orElse(finding.title())));
+            }
+        }
+        for (Question question : report.review().questions()) {
+            if (question.decisive()) {
+                rows.add(action(report.links().toQuestion(question.id()).plain(" ")
+                        .then(report.badge(Grade.QUESTION)), question.text()));
+            }
+        }
+        if (rows.isEmpty()) {
+            return List.of(report.heading(Section.ACTIONS), report.paragraph(Sentence.ACTIONS_NONE));
+        }
+        return List.of(report.heading(Section.ACTIONS), report.paragraph(Sentence.ACTIONS_TEXT),
+                new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 19), report.column(Label.COLUMN_ACTION, 33),
+                        report.column(Label.COLUMN_OWNER, 15), report.column(Label.COLUMN_DISPOSITION, 15),
+                        report.column(Label.COLUMN_CLOSED, 18)), Block.Headings.TOP_AND_SIDE, rows));
+    }
+
+    private static Block.Row action(Text what, String action) {
+        return Block.Row.of(Block.Cell.of(what), Block.Cell.of(action), ROOM, ROOM, ROOM);
+    }
+
+    private static List<Block> opinions(Report report) {
+        List<Block.Row> rows = new ArrayList<>();
+        for (int i = 0; i < OPINION_ROWS; i++) {
+            rows.add(Block.Row.of(ROOM, ROOM, ROOM, ROOM));
+        }
+        return List.of(report.heading(Section.OPINIONS), report.paragraph(Sentence.OPINIONS_TEXT),
+                new Block.Table(List.of(report.column(Label.COLUMN_REVIEWER, 20), report.column(Label.COLUMN_ABOUT, 16),
+                        report.column(Label.COLUMN_OPINION, 50), report.column(Label.LABEL_DATE, 14)),
+                        Block.Headings.TOP, rows));
+    }
+
+    private static List<Block> sources(Report report) {
+        if (report.review().sources().isEmpty()) {
+            return List.of(report.heading(Section.SOURCES), report.paragraph(Sentence.SOURCES_NONE));
+        }
+        List<Block.Row> rows = new ArrayList<>();
+        for (SourceLine source : report.review().sources()) {
+            rows.add(Block.Row.of(Block.Cell.of(source.id()), Block.Cell.of(source.title()),
+                    Block.Cell.of(source.seen())).named(Links.source(source.id())));
+        }
+        return List.of(report.heading(Section.SOURCES), report.paragraph(Sentence.SOURCES_TEXT),
+                new Block.Table(List.of(report.column(Label.COLUMN_SOURCE, 22), report.column(Label.COLUMN_DOCUMENT, 60),
+                        report.column(Label.COLUMN_SEEN, 18)), Block.Headings.TOP_AND_SIDE, rows));
+    }
+
+    private static List<Block> signatures(Report report) {
+        return List.of(report.heading(Section.SIGNATURES), report.paragraph(Signing.SIGNATURES_TEXT),
+                new Block.Signatures(List.of(
+                        slot(report, "sigPrepared", Signing.ROLE_PREPARED, Signing.MEANING_PREPARED),
+                        slot(report, "sigChecked", Signing.ROLE_CHECKED, Signing.MEANING_CHECKED),
+                        slot(report, "sigMpReview", Signing.ROLE_MP_REVIEW, Signing.MEANING_MP_REVIEW),
+                        slot(report, "sigStressReview", Signing.ROLE_STRESS_REVIEW, Signing.MEANING_STRESS_REVIEW),
+                        slot(report, "sigQuality", Signing.ROLE_QUALITY, Signing.MEANING_QUALITY),
+                        slot(report, "sigApproved", Signing.ROLE_APPROVED, Signing.MEANING_APPROVED))),
+                report.small(report.say(Signing.SIGNATURES_NOTE)));
+    }
+
+    private static Block.Slot slot(Report report, String field, Signing role, Signing meaning) {
+        String name = report.words(role);
+        return new Block.Slot(field, name, report.words(meaning), report.words(Signing.NOT_SIGNED, name));
+    }
+}

@@ -1,0 +1,194 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.shortgrain.report.pdf.tagged.Block;
+import org.shortgrain.report.pdf.tagged.Inline;
+import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Amount;
+import org.shortgrain.review.DirectionReview;
+import org.shortgrain.review.FeatureReview;
+import org.shortgrain.review.Finding;
+import org.shortgrain.review.Grade;
+import org.shortgrain.review.Question;
+import org.shortgrain.review.Review;
+import org.shortgrain.review.Verdict;
+
+/** The page that answers whether the part can be released as described, and who must do what. */
+final class FrontPage {
+
+    private static final int WORST = 3;
+    private static final int FIELDS_PER_ROW = 3;
+    private static final String NOTHING = "\u2013";
+
+    private FrontPage() {
+    }
+
+    static List<Block> blocks(Report report) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, report.say(Label.REPORT_TITLE), "top"));
+        blocks.add(titleBlock(report));
+        blocks.add(verdict(report));
+        if (report.review().verdict() == Verdict.OBJECTION) {
+            blocks.add(new Block.Callout(report.words(Caution.WARNING_LABEL), Inline.Frame.SOLID,
+                    List.of(report.say(Caution.WARNING))));
+        }
+        blocks.add(new Block.Paragraph(counts(report), Block.Tone.BODY));
+        blocks.add(report.small(report.say(Sentence.THREE_FACTORS)));
+        blocks.add(factors(report));
+        blocks.addAll(worst(report));
+        blocks.addAll(decisive(report));
+        blocks.add(new Block.NewPage());
+        blocks.addAll(contents(report));
+        return blocks;
+    }
+
+    private static Block titleBlock(Report report) {
+        Review review = report.review();
+        List<Block.Field> fields = new ArrayList<>();
+        fields.add(field(report, Label.LABEL_PART_NUMBER, review.part().number()));
+        fields.add(field(report, Label.LABEL_REVISION, review.part().revision()));
+        fields.add(field(report, Label.LABEL_NAME, review.part().name()));
+        fields.add(field(report, Label.LABEL_DRAWING, pair(report, "/drawing/number", "/drawing/revision")));
+        fields.add(field(report, Label.LABEL_PLANNING, pair(report, "/planning/number", "/planning/revision")));
+        fields.add(field(report, Label.LABEL_CRITICALITY, spoken(report.declared("/part/criticality"))));
+        fields.add(field(report, Label.LABEL_PURPOSE, spoken(review.purpose())));
+        fields.add(field(report, Label.LABEL_PREPARED_BY, review.preparedBy()));
+        fields.add(field(report, Label.LABEL_DATE, review.date()));
+        fields.add(field(report, Label.LABEL_REPORT, report.options().number().isEmpty()
+                ? report.words(Label.NO_NUMBER) : joined(report.options().number(), report.options().issue())));
+        fields.add(field(report, Label.LABEL_STATUS, ReviewPdf.banner(report)));
+        fields.add(field(report, Label.LABEL_RULEBOOK,
+                joined(review.rulebook().edition(), review.tool().version())));
+        fields.add(new Block.Field(report.words(Label.LABEL_CONTENT_HASH), Text.EMPTY.mono(review.contentHash())));
+        return new Block.TitleBlock(FIELDS_PER_ROW, fields);
+    }
+
+    private static Block.Field field(Report report, Label label, String value) {
+        String shown = value.isEmpty() ? report.words(Label.NOT_DECLARED) : value;
+        return new Block.Field(report.words(label), Text.of(shown));
+    }
+
+    private static String pair(Report report, String number, String revision) {
+        return joined(report.declared(number), report.stated().entered(revision).orElse(""));
+    }
+
+    private static String joined(String first, String second) {
+        return second.isEmpty() ? first : first + " \u00b7 " + second;
+    }
+
+    /** Words of the description are written with underscores there. */
+    static String spoken(String word) {
+        return word.replace('_', ' ');
+    }
+
+    private static Block verdict(Report report) {
+        Review review = report.review();
+        Text explanation = report.say(switch (review.verdict()) {
+            case OBJECTION -> Sentence.VERDICT_OBJECTION;
+            case CANNOT_BE_JUDGED -> Sentence.VERDICT_CANNOT_BE_JUDGED;
+            case NO_OBJECTION_SUBJECT_TO_CONDITIONS -> Sentence.VERDICT_CONDITIONS;
+            case NO_OBJECTION -> Sentence.VERDICT_NO_OBJECTION;
+        });
+        for (String because : review.because()) {
+            explanation = explanation.plain(" ").plain(because);
+        }
+        return new Block.Verdict(review.verdict().words(), Report.frame(review.verdict()), explanation);
+    }
+
+    private static Text counts(Report report) {
+        Review review = report.review();
+        long decisive = review.questions().stream().filter(Question::decisive).count();
+        return report.say(Sentence.COUNTS, count(review.count(Grade.OBJECTION)), count(review.count(Grade.CONDITION)),
+                count(review.questions().size()), count(decisive), count(review.count(Grade.ADVICE)));
+    }
+
+    private static Text count(long number) {
+        return Text.of(Long.toString(number));
+    }
+
+    private static Block factors(Report report) {
+        List<Block.Row> rows = new ArrayList<>();
+        for (FeatureReview feature : report.review().features()) {
+            rows.add(Block.Row.of(new Block.Cell(List.of(Text.EMPTY.bold(feature.id()),
+                            Text.of(spoken(feature.what())))),
+                    Block.Cell.of(report.state(feature.material().state())),
+                    Block.Cell.of(report.state(feature.stress().state())),
+                    Block.Cell.of(report.state(feature.environment().state())),
+                    sustained(report, feature), threshold(report, feature), utilisation(report, feature)));
+        }
+        return new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 17),
+                report.column(Label.COLUMN_MATERIAL, 13), report.column(Label.COLUMN_STRESS, 13),
+                report.column(Label.COLUMN_ENVIRONMENT, 14), report.column(Label.COLUMN_SUSTAINED, 20),
+                report.column(Label.COLUMN_THRESHOLD, 14), report.column(Label.COLUMN_UTILISATION, 15)),
+                Block.Headings.TOP_AND_SIDE, rows);
+    }
+
+    private static Block.Cell sustained(Report report, FeatureReview feature) {
+        return feature.governing().map(DirectionReview::sustained)
+                .map(sum -> amount(report, feature, sum.total(), sum.direction() + " "))
+                .orElse(Block.Cell.of(NOTHING));
+    }
+
+    private static Block.Cell threshold(Report report, FeatureReview feature) {
+        return feature.governing().flatMap(DirectionReview::threshold)
+                .map(limit -> amount(report, feature, limit.amount(), "")).orElse(Block.Cell.of(NOTHING));
+    }
+
+    private static Block.Cell utilisation(Report report, FeatureReview feature) {
+        return feature.governing().flatMap(DirectionReview::utilisation)
+                .map(share -> amount(report, feature, share, "")).orElse(Block.Cell.of(NOTHING));
+    }
+
+    /** The number leads to its make-up, which leads to calculations, inputs and sources. */
+    private static Block.Cell amount(Report report, FeatureReview feature, Amount amount, String before) {
+        Text value = report.links().toStress(before + report.numbers().value(amount), feature.id());
+        String range = report.numbers().range(amount);
+        return range.isEmpty() ? Block.Cell.of(value) : new Block.Cell(List.of(value, Text.of(range)));
+    }
+
+    private static List<Block> worst(Report report) {
+        List<Finding> findings = report.review().findings();
+        if (findings.isEmpty()) {
+            return List.of(report.paragraph(Sentence.NO_FINDINGS));
+        }
+        List<Block.Row> rows = new ArrayList<>();
+        for (Finding finding : findings.subList(0, Math.min(WORST, findings.size()))) {
+            Text name = report.links().toFinding(finding.id()).plain(" ").then(report.badge(finding.grade()));
+            Text title = Text.of(place(finding.feature()) + finding.title())
+                    .then(report.onPage(Links.finding(finding.id())));
+            rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(title),
+                    Block.Cell.of(finding.remedies().stream().findFirst().orElse("")), new Block.Cell(List.of())));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, report.say(Sentence.WORST_FINDINGS), "worst"));
+        blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 20),
+                report.column(Label.COLUMN_TITLE, 35), report.column(Label.COLUMN_FIRST_REMEDY, 31),
+                report.column(Label.COLUMN_OWNER, 14)), Block.Headings.TOP_AND_SIDE, rows));
+        if (findings.size() > WORST) {
+            blocks.add(report.small(report.say(Sentence.MORE_FINDINGS, count(findings.size() - WORST),
+                    report.link(Section.FINDINGS))));
+        }
+        return blocks;
+    }
+
+    private static String place(Optional<String> feature) {
+        return feature.map(id -> id + ": ").orElse("");
+    }
+
+    private static List<Block> decisive(Report report) {
+        List<Text> links = report.review().questions().stream().filter(Question::decisive)
+                .map(question -> report.links().toQuestion(question.id())).toList();
+        return links.isEmpty() ? List.of()
+                : List.of(report.paragraph(Sentence.DECISIVE_QUESTIONS, Links.joined(links)));
+    }
+
+    private static List<Block> contents(Report report) {
+        List<Block.Entry> entries = new ArrayList<>();
+        for (Section section : Section.values()) {
+            entries.add(new Block.Entry(section.heading(report.wording()), section.anchor()));
+        }
+        return List.of(new Block.Heading(2, report.say(Sentence.CONTENTS), "contents"), new Block.Contents(entries));
+    }
+}

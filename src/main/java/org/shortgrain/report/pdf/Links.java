@@ -1,0 +1,118 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Calculation;
+import org.shortgrain.review.Finding;
+import org.shortgrain.review.Question;
+import org.shortgrain.review.Review;
+import org.shortgrain.review.SourceLine;
+import org.shortgrain.terms.Citation;
+
+/**
+ * Cross-references of the report. A name that the review does not list is printed without a link: the report must not
+ * fail over it, and the reader sees the name.
+ */
+final class Links {
+
+    private final Set<String> places = new HashSet<>();
+    private final StatedValues stated;
+
+    Links(Review review, StatedValues stated) {
+        this.stated = stated;
+        review.findings().stream().map(Finding::id).forEach(id -> places.add(finding(id)));
+        review.questions().stream().map(Question::id).forEach(id -> places.add(question(id)));
+        review.computations().stream().map(Calculation::id).forEach(id -> places.add(calculation(id)));
+        review.sources().stream().map(SourceLine::id).forEach(id -> places.add(source(id)));
+        review.features().stream().filter(feature -> !feature.directions().isEmpty())
+                .forEach(feature -> places.add(stress(feature.id())));
+    }
+
+    static String finding(String id) {
+        return "finding " + id;
+    }
+
+    static String question(String id) {
+        return "question " + id;
+    }
+
+    static String calculation(String id) {
+        return "calculation " + id;
+    }
+
+    static String source(String id) {
+        return "source " + id;
+    }
+
+    static String stress(String feature) {
+        return "stress " + feature;
+    }
+
+    static String value(String path) {
+        return "value " + path;
+    }
+
+    static String figure(int number) {
+        return "figure " + number;
+    }
+
+    Text toFinding(String id) {
+        return link(id, finding(id));
+    }
+
+    Text toQuestion(String id) {
+        return link(id, question(id));
+    }
+
+    Text toCalculation(String id) {
+        return link(id, calculation(id));
+    }
+
+    /** {@return words that lead to the stresses of a feature, if there are any} */
+    Text toStress(String words, String feature) {
+        return link(words, stress(feature));
+    }
+
+    private Text link(String words, String anchor) {
+        return places.contains(anchor) ? Text.EMPTY.link(words, anchor) : Text.of(words);
+    }
+
+    /** {@return a place of the description, leading to the value as read} */
+    Text toValue(String path) {
+        return stated.nearest(path).map(near -> Text.EMPTY.link(path, value(near)))
+                .orElseGet(() -> Text.EMPTY.mono(path));
+    }
+
+    /** {@return where a number came from: a place of the description leads to the value there} */
+    Text origin(String origin) {
+        return origin.startsWith("/") ? toValue(origin) : Text.of(origin);
+    }
+
+    Text toSource(Citation citation) {
+        String clause = citation.clause().isEmpty() ? "" : ", " + citation.clause();
+        return link(citation.id(), source(citation.id())).plain(clause + " (" + citation.status().word() + ")");
+    }
+
+    /** {@return citations, one below the other} */
+    List<Text> toSources(List<Citation> citations) {
+        return citations.stream().map(this::toSource).toList();
+    }
+
+    /** {@return texts in one line with commas} */
+    static Text joined(List<Text> texts) {
+        Text all = Text.EMPTY;
+        for (Text text : texts) {
+            all = all.parts().isEmpty() ? text : all.plain(", ").then(text);
+        }
+        return all;
+    }
+
+    Text toFindings(List<String> ids) {
+        List<Text> links = new ArrayList<>();
+        ids.forEach(id -> links.add(toFinding(id)));
+        return joined(links);
+    }
+}

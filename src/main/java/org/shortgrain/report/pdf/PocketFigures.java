@@ -1,0 +1,109 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.shortgrain.mechanics.SiUnit;
+import org.shortgrain.report.pdf.ReviewFigures.Drawn;
+import org.shortgrain.report.pdf.figure.PocketAttitudes;
+import org.shortgrain.review.FeatureReview;
+
+/** A pocket in the attitudes declared, for features whose drainage is declared with its dimensions. */
+final class PocketFigures {
+
+    private static final List<String> ATTITUDES = List.of("ground", "flight");
+
+    private PocketFigures() {
+    }
+
+    static List<Drawn> of(Report report, FeatureReview feature) {
+        StatedValues stated = report.stated();
+        Optional<String> drainage = stated.feature(feature.id()).map(path -> path + "/drainage");
+        Optional<Double> length = drainage.flatMap(path -> stated.quantity(path + "/length"));
+        Optional<Double> depth = drainage.flatMap(path -> stated.quantity(path + "/depth"));
+        Optional<PocketAttitudes.Opening> opening = drainage.flatMap(path -> opening(stated, path));
+        if (length.isEmpty() || depth.isEmpty() || opening.isEmpty() || length.get() <= 0 || depth.get() <= 0) {
+            return List.of();
+        }
+        List<Held> held = held(stated, drainage.get());
+        if (held.isEmpty()) {
+            return List.of();
+        }
+        PocketAttitudes figure = figure(report, feature.id(), new Pocket(length.get(), depth.get(), opening.get(),
+                drain(stated, drainage.get(), length.get(), held.get(0))), held);
+        return List.of(new Drawn(figure, Section.FIGURES, Optional.of(feature.id()), Optional.empty()));
+    }
+
+    /** An attitude as declared. */
+    private record Held(String name, double pitch) {
+    }
+
+    /** A pocket as declared, lengths in m. */
+    private record Pocket(double length, double depth, PocketAttitudes.Opening opening,
+            Optional<PocketAttitudes.Drain> drain) {
+    }
+
+    private static Optional<PocketAttitudes.Opening> opening(StatedValues stated, String drainage) {
+        String word = stated.entered(drainage + "/opening").orElse("").toUpperCase(Locale.ROOT);
+        for (PocketAttitudes.Opening opening : PocketAttitudes.Opening.values()) {
+            if (opening.name().equals(word)) {
+                return Optional.of(opening);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<Held> held(StatedValues stated, String drainage) {
+        List<Held> held = new ArrayList<>();
+        for (String name : ATTITUDES) {
+            stated.quantity(drainage + "/attitude/" + name + "/pitch")
+                    .ifPresent(pitch -> held.add(new Held(name, Math.toDegrees(pitch))));
+        }
+        return held;
+    }
+
+    /** A hole said to lie at the lowest point is drawn at the low end of the first attitude, any other in the middle. */
+    private static Optional<PocketAttitudes.Drain> drain(StatedValues stated, String drainage, double length,
+            Held first) {
+        String hole = drainage + "/drain_holes/0";
+        if (stated.under(hole).isEmpty()) {
+            return Optional.empty();
+        }
+        boolean lowest = stated.entered(hole + "/at_lowest_point").filter("true"::equals).isPresent();
+        boolean open = stated.entered(hole + "/path_continues").filter("true"::equals).isPresent();
+        double low = first.pitch() >= 0 ? 0 : length;
+        return Optional.of(new PocketAttitudes.Drain(lowest ? low : length / 2, open));
+    }
+
+    private static PocketAttitudes figure(Report report, String place, Pocket pocket, List<Held> held) {
+        Numbers numbers = report.numbers();
+        List<PocketAttitudes.Attitude> bare = held.stream().map(one -> new PocketAttitudes.Attitude(
+                report.words(FigureWords.FIGURE_POCKET_ATTITUDE, one.name(), Digits.print(one.pitch(), 3) + "\u00b0"),
+                one.pitch(), "")).toList();
+        PocketAttitudes drawn = pocket(pocket, "", "", "", bare);
+        List<PocketAttitudes.Attitude> said = new ArrayList<>();
+        boolean holds = false;
+        for (PocketAttitudes.Attitude attitude : bare) {
+            boolean wet = !drawn.water(attitude).isEmpty();
+            holds |= wet;
+            said.add(new PocketAttitudes.Attitude(attitude.name(), attitude.pitch(), report.words(
+                    wet ? FigureWords.FIGURE_POCKET_ATTITUDE_HOLDS
+                            : pocket.opening() == PocketAttitudes.Opening.CLOSED
+                            ? FigureWords.FIGURE_POCKET_ATTITUDE_CLOSED : FigureWords.FIGURE_POCKET_ATTITUDE_DRAINS)));
+        }
+        String title = report.words(holds ? FigureWords.FIGURE_POCKET_HOLDS : FigureWords.FIGURE_POCKET_DRAINS, place);
+        String alternative = report.words(FigureWords.FIGURE_POCKET_ALTERNATIVE,
+                numbers.value(pocket.length(), SiUnit.METRE), numbers.value(pocket.depth(), SiUnit.METRE),
+                said.stream().map(attitude -> attitude.name() + ": " + attitude.holds())
+                        .collect(Collectors.joining("; ")));
+        return pocket(pocket, title, alternative, report.words(FigureWords.FIGURE_POCKET_NOTE), said);
+    }
+
+    private static PocketAttitudes pocket(Pocket pocket, String title, String alternative, String note,
+            List<PocketAttitudes.Attitude> attitudes) {
+        return new PocketAttitudes(title, alternative, note, pocket.length(), pocket.depth(), pocket.opening(),
+                pocket.drain(), attitudes);
+    }
+}

@@ -1,0 +1,103 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.shortgrain.report.pdf.tagged.Block;
+import org.shortgrain.report.pdf.tagged.Inline;
+import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Assumption;
+import org.shortgrain.review.FeatureReview;
+import org.shortgrain.review.Review;
+
+/** Cautions, scope, inputs and assumptions: what must be known before a finding is used. */
+final class Preliminaries {
+
+    private Preliminaries() {
+    }
+
+    static List<Block> blocks(Report report) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.addAll(cautions(report));
+        blocks.addAll(scope(report));
+        blocks.addAll(inputs(report));
+        blocks.addAll(assumptions(report));
+        return blocks;
+    }
+
+    private static List<Block> cautions(Report report) {
+        Set<String> general = new LinkedHashSet<>();
+        report.wording().paragraphs(Caution.CAUTIONS).forEach(text -> general.add(text.letters()));
+        general.addAll(report.review().cautions());
+        List<Text> decides = new ArrayList<>(report.wording().paragraphs(Caution.WHO_DECIDES));
+        if (ReviewPdf.isPrecheck(report)) {
+            decides.add(0, report.say(Caution.CAUTION_PRECHECK));
+        }
+        return List.of(report.heading(Section.CAUTIONS),
+                new Block.Callout(report.words(Caution.CAUTION_LABEL), Inline.Frame.HEAVY, decides),
+                new Block.Items(true, general.stream().map(Text::of).toList()));
+    }
+
+    private static List<Block> scope(Report report) {
+        Review review = report.review();
+        String places = review.features().stream().map(FeatureReview::id).collect(Collectors.joining(", "));
+        int rules = review.rulesApplied().size() + review.rulesNotApplicable().size()
+                + (int) review.findings().stream().map(finding -> finding.rule()).distinct().count();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(report.heading(Section.SCOPE));
+        blocks.add(report.paragraph(Sentence.SCOPE_TEXT, Text.of(FrontPage.spoken(review.purpose())),
+                places.isEmpty() ? Text.of(report.words(Label.WHOLE_PART))
+                        : report.say(Sentence.SCOPE_PLACES, Text.of(places)),
+                Text.of(review.part().number()), Text.of(Integer.toString(rules)),
+                Text.of(review.rulebook().edition())));
+        blocks.add(report.paragraph(Sentence.SCOPE_NOT));
+        blocks.add(report.paragraph(Sentence.SCOPE_FORMS));
+        if (!review.readNotJudged().isEmpty()) {
+            blocks.add(report.paragraph(Sentence.SCOPE_UNJUDGED,
+                    Links.joined(review.readNotJudged().stream().map(Text.EMPTY::mono).toList())));
+        }
+        return blocks;
+    }
+
+    private static List<Block> inputs(Report report) {
+        Review review = report.review();
+        List<Block.Row> rows = new ArrayList<>();
+        rows.add(Block.Row.of(Block.Cell.of(review.input().file()),
+                Block.Cell.of(report.words(Sentence.INPUTS_DESCRIPTION)),
+                Block.Cell.of(Text.EMPTY.mono(review.input().sha256()))));
+        return List.of(report.heading(Section.INPUTS), report.paragraph(Sentence.INPUTS_TEXT),
+                report.paragraph(Sentence.INPUTS_RULEBOOK, Text.of(review.rulebook().edition()),
+                        Text.of(review.rulebook().sha256()), Text.of(review.tool().version()),
+                        report.link(Section.ANNEX_VALUES)),
+                new Block.Table(List.of(report.column(Label.COLUMN_FILE, 24),
+                        report.column(Label.COLUMN_DESCRIPTION, 18), report.column(Label.COLUMN_HASH, 58)),
+                        Block.Headings.TOP_AND_SIDE, rows));
+    }
+
+    private static List<Block> assumptions(Report report) {
+        List<Assumption> assumptions = report.review().assumptions();
+        if (assumptions.isEmpty()) {
+            return List.of(report.heading(Section.ASSUMPTIONS), report.paragraph(Sentence.ASSUMPTIONS_NONE));
+        }
+        List<Block.Row> rows = new ArrayList<>();
+        for (Assumption assumption : assumptions) {
+            rows.add(Block.Row.of(Block.Cell.of(assumption.id()), Block.Cell.of(assumption.text()),
+                    Block.Cell.of(report.words(effect(assumption.effect()))),
+                    new Block.Cell(report.links().toSources(assumption.sources()))));
+        }
+        return List.of(report.heading(Section.ASSUMPTIONS), report.paragraph(Sentence.ASSUMPTIONS_TEXT),
+                new Block.Table(List.of(report.column(Label.COLUMN_NUMBER, 9),
+                        report.column(Label.COLUMN_ASSUMPTION, 50), report.column(Label.COLUMN_EFFECT, 15),
+                        report.column(Label.COLUMN_SOURCES, 26)), Block.Headings.TOP_AND_SIDE, rows));
+    }
+
+    private static Label effect(Assumption.Effect effect) {
+        return switch (effect) {
+            case CONSERVATIVE -> Label.EFFECT_CONSERVATIVE;
+            case NEUTRAL -> Label.EFFECT_NEUTRAL;
+            case UNKNOWN -> Label.EFFECT_UNKNOWN;
+        };
+    }
+}

@@ -1,0 +1,74 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shortgrain.report.pdf.tagged.Block;
+import org.shortgrain.report.pdf.tagged.Inline;
+import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Question;
+import org.shortgrain.review.RuleUse;
+
+/** What was asked without a finding, and what could not be answered. */
+final class QuestionPages {
+
+    private QuestionPages() {
+    }
+
+    static List<Block> blocks(Report report) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(report.heading(Section.RULES));
+        blocks.addAll(rules(report, Sentence.RULES_APPLIED, Label.COLUMN_REASON, report.review().rulesApplied(),
+                "rules applied"));
+        blocks.addAll(rules(report, Sentence.RULES_NOT_APPLICABLE, Label.COLUMN_REASON_NOT_APPLICABLE,
+                report.review().rulesNotApplicable(), "rules not applicable"));
+        blocks.addAll(questions(report));
+        return blocks;
+    }
+
+    private static List<Block> rules(Report report, Sentence title, Label reason, List<RuleUse> rules,
+            String anchor) {
+        Block heading = new Block.Heading(2, report.say(title), anchor);
+        if (rules.isEmpty()) {
+            return List.of(heading, report.paragraph(Sentence.RULES_NONE));
+        }
+        List<Block.Row> rows = new ArrayList<>();
+        for (RuleUse rule : rules) {
+            rows.add(Block.Row.of(Block.Cell.of(rule.rule()), Block.Cell.of(rule.title()),
+                    Block.Cell.of(rule.reason())));
+        }
+        return List.of(heading, new Block.Table(List.of(report.column(Label.COLUMN_RULE, 16),
+                report.column(Label.COLUMN_TITLE, 44), report.column(reason, 40)), Block.Headings.TOP_AND_SIDE, rows));
+    }
+
+    private static List<Block> questions(Report report) {
+        List<Question> questions = report.review().questions();
+        if (questions.isEmpty()) {
+            return List.of(report.heading(Section.QUESTIONS), report.paragraph(Sentence.QUESTIONS_NONE));
+        }
+        List<Block.Row> rows = new ArrayList<>();
+        for (Question question : questions) {
+            rows.add(Block.Row.of(new Block.Cell(List.of(Text.EMPTY.bold(question.id()), weight(report, question))),
+                    new Block.Cell(asked(report, question)), Block.Cell.of(question.why()),
+                    new Block.Cell(FindingPages.plain(question.answers())))
+                    .named(Links.question(question.id())));
+        }
+        return List.of(report.heading(Section.QUESTIONS), report.paragraph(Sentence.QUESTIONS_TEXT),
+                new Block.Table(List.of(report.column(Label.COLUMN_NUMBER, 15),
+                        report.column(Label.COLUMN_QUESTION, 38), report.column(Label.COLUMN_WHY, 24),
+                        report.column(Label.COLUMN_ANSWERS, 23)), Block.Headings.TOP_AND_SIDE, rows));
+    }
+
+    private static Text weight(Report report, Question question) {
+        return question.decisive() ? Text.EMPTY.badge(report.words(Label.DECISIVE), Inline.Frame.HEAVY)
+                : Text.of(report.words(Label.FOR_THE_RECORD));
+    }
+
+    private static List<Text> asked(Report report, Question question) {
+        List<Text> texts = new ArrayList<>();
+        texts.add(Text.of(question.text()));
+        texts.add(Text.of(question.feature().orElseGet(() -> report.words(Label.WHOLE_PART)) + ", ")
+                .then(report.links().toValue(question.at().path())));
+        question.standIn().ifPresent(standIn -> texts.add(report.say(Label.MEANWHILE, Text.of(standIn))));
+        return texts;
+    }
+}

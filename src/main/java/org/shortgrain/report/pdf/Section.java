@@ -1,0 +1,31 @@
+package org.shortgrain.report.pdf;
+
+import java.util.Locale;
+
+/** The sections of the report in their order. */
+enum Section {
+    CAUTIONS(Sentence.SECTION_CAUTIONS), SCOPE(Sentence.SECTION_SCOPE), INPUTS(Sentence.SECTION_INPUTS),
+    ASSUMPTIONS(Sentence.SECTION_ASSUMPTIONS), PART(Sentence.SECTION_PART), ROUTE(Sentence.SECTION_ROUTE),
+    FINDINGS(Sentence.SECTION_FINDINGS), RULES(Sentence.SECTION_RULES), QUESTIONS(Sentence.SECTION_QUESTIONS),
+    STRESS(Sentence.SECTION_STRESS), CALCULATIONS(Sentence.SECTION_CALCULATIONS), FIGURES(Sentence.SECTION_FIGURES),
+    ACTIONS(Sentence.SECTION_ACTIONS), OPINIONS(Sentence.SECTION_OPINIONS), LIMITS(Sentence.SECTION_LIMITS),
+    SOURCES(Sentence.SECTION_SOURCES), SIGNATURES(Sentence.SECTION_SIGNATURES),
+    ANNEX_DESCRIPTION(Sentence.SECTION_ANNEX_DESCRIPTION), ANNEX_VALUES(Sentence.SECTION_ANNEX_VALUES),
+    ANNEX_FILES(Sentence.SECTION_ANNEX_FILES);
+
+    private final Sentence title;
+
+    Section(Sentence title) {
+        this.title = title;
+    }
+
+    String anchor() {
+        return "section " + name().toLowerCase(Locale.ROOT);
+    }
+
+    /** {@return the heading; annexes bear letters of their own in the wording} */
+    String heading(Wording wording) {
+        String words = wording.words(title);
+        return compareTo(ANNEX_DESCRIPTION) < 0 ? ordinal() + 1 + "\u2002" + words : words;
+    }
+}

@@ -1,0 +1,83 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.SiUnit;
+import org.shortgrain.report.pdf.ReviewFigures.Drawn;
+import org.shortgrain.report.pdf.figure.Point;
+import org.shortgrain.report.pdf.figure.StressThroughSection;
+import org.shortgrain.review.Calculation;
+
+/** Residual stress through the section before and after machining, for calculations that carry the curves. */
+final class SectionFigures {
+
+    private static final String BEFORE = "before machining";
+    private static final String AFTER = "after machining";
+
+    private SectionFigures() {
+    }
+
+    static List<Drawn> of(Report report, Calculation calculation) {
+        Computed computed = calculation.computed();
+        Optional<Computed.Profile> before = computed.profiles().stream()
+                .filter(profile -> profile.name().startsWith(BEFORE)).findFirst();
+        Optional<Computed.Profile> after = governing(computed);
+        if (before.isEmpty() || after.isEmpty()) {
+            return List.of();
+        }
+        return List.of(new Drawn(figure(report, calculation, before.get(), after.get()), Section.FIGURES,
+                calculation.feature(), Optional.of(calculation.id())));
+    }
+
+    /** Of the ways in which the part may give, the one whose stress at the new surface is the result. */
+    private static Optional<Computed.Profile> governing(Computed computed) {
+        return computed.profiles().stream().filter(profile -> profile.name().startsWith(AFTER)
+                        && !profile.y().isEmpty())
+                .min(Comparator.comparingDouble(profile -> Math.abs(profile.y().get(0) - computed.value().value())));
+    }
+
+    private static StressThroughSection figure(Report report, Calculation calculation, Computed.Profile before,
+            Computed.Profile after) {
+        Computed computed = calculation.computed();
+        Numbers numbers = report.numbers();
+        double depth = after.x().get(0);
+        double thickness = before.x().get(before.x().size() - 1);
+        String place = calculation.feature().orElseGet(() -> report.words(Label.WHOLE_PART));
+        String stress = numbers.rounded(Math.abs(computed.value().value()), SiUnit.PASCAL);
+        String title = report.words(computed.value().value() >= 0 ? FigureWords.FIGURE_SECTION_TENSION
+                : FigureWords.FIGURE_SECTION_COMPRESSION, place, stress);
+        double lowest = before.y().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double highest = before.y().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        String alternative = report.words(FigureWords.FIGURE_SECTION_ALTERNATIVE,
+                numbers.rounded(thickness, SiUnit.METRE), computed.title(), numbers.rounded(lowest, SiUnit.PASCAL),
+                numbers.rounded(highest, SiUnit.PASCAL), numbers.rounded(depth, SiUnit.METRE), stress);
+        return new StressThroughSection(title, alternative,
+                report.words(FigureWords.FIGURE_SECTION_NOTE, calculation.id()), numbers.lengthUnit(),
+                numbers.stressUnit(), numbers.length(thickness), points(numbers, before), points(numbers, after),
+                List.of(), List.of(), surfaces(numbers, after, thickness), List.of(new StressThroughSection.Whisker(
+                        numbers.length(depth), numbers.stress(computed.value().low()),
+                        numbers.stress(computed.value().high()))), Optional.empty());
+    }
+
+    private static List<Point> points(Numbers numbers, Computed.Profile profile) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < profile.x().size(); i++) {
+            points.add(new Point(numbers.length(profile.x().get(i)), numbers.stress(profile.y().get(i))));
+        }
+        return points;
+    }
+
+    /** The surface that is judged, and the opposite one where it was cut as well. */
+    private static List<Double> surfaces(Numbers numbers, Computed.Profile after, double thickness) {
+        List<Double> surfaces = new ArrayList<>();
+        surfaces.add(numbers.length(after.x().get(0)));
+        double opposite = after.x().get(after.x().size() - 1);
+        if (opposite < thickness) {
+            surfaces.add(numbers.length(opposite));
+        }
+        return surfaces;
+    }
+}

@@ -1,0 +1,61 @@
+package org.shortgrain.report.pdf;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.shortgrain.part.Unit;
+import org.shortgrain.review.StatedLine;
+
+/** The description's values by their place in the file. */
+final class StatedValues {
+
+    private static final Pattern QUANTITY = Pattern.compile("([-+]?[0-9]*\\.?[0-9]+)\\s*(\\D.*)");
+    private static final List<String> NO_VALUE = List.of("none", "unknown");
+
+    private final Map<String, StatedLine> byPath = new LinkedHashMap<>();
+
+    StatedValues(List<StatedLine> lines) {
+        lines.forEach(line -> byPath.putIfAbsent(line.path(), line));
+    }
+
+    /** {@return the value as entered, also none and unknown; empty if the key is absent} */
+    Optional<String> entered(String path) {
+        return Optional.ofNullable(byPath.get(path)).map(StatedLine::value);
+    }
+
+    /** {@return whether a value, not none and not unknown, is declared} */
+    boolean isValue(String path) {
+        return entered(path).filter(value -> !NO_VALUE.contains(value)).isPresent();
+    }
+
+    /** {@return a quantity in SI units; empty for a range, a word, or an absent key} */
+    Optional<Double> quantity(String path) {
+        Matcher matcher = QUANTITY.matcher(entered(path).orElse(""));
+        if (!matcher.matches()) {
+            return Optional.empty();
+        }
+        return Unit.of(matcher.group(2).strip()).map(unit -> unit.toSi(new BigDecimal(matcher.group(1))));
+    }
+
+    /** {@return the lines at or below a place, in the order of the description} */
+    List<StatedLine> under(String path) {
+        return byPath.values().stream()
+                .filter(line -> line.path().equals(path) || line.path().startsWith(path + "/")).toList();
+    }
+
+    /** {@return the place to link to for a place that a rule names: itself, else the first value below it} */
+    Optional<String> nearest(String path) {
+        return under(path).stream().map(StatedLine::path).findFirst();
+    }
+
+    /** {@return the place of the feature of that name} */
+    Optional<String> feature(String id) {
+        return byPath.values().stream()
+                .filter(line -> line.path().matches("/features/[0-9]+/id") && line.value().equals(id))
+                .map(line -> line.path().substring(0, line.path().length() - "/id".length())).findFirst();
+    }
+}

@@ -1,0 +1,72 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shortgrain.report.pdf.tagged.Block;
+import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Contribution;
+import org.shortgrain.review.DirectionReview;
+import org.shortgrain.review.FeatureReview;
+import org.shortgrain.review.Threshold;
+
+/** What adds up to the sustained tension at each place, against the threshold. */
+final class StressPages {
+
+    private StressPages() {
+    }
+
+    static List<Block> blocks(Report report, ReviewFigures figures) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(report.heading(Section.STRESS));
+        List<FeatureReview> features = report.review().features().stream()
+                .filter(feature -> !feature.directions().isEmpty()).toList();
+        if (features.isEmpty()) {
+            blocks.add(report.paragraph(Sentence.STRESS_NONE));
+            return blocks;
+        }
+        blocks.add(report.paragraph(Sentence.STRESS_TEXT));
+        for (FeatureReview feature : features) {
+            blocks.add(new Block.Heading(2, Text.of(feature.id()), Links.stress(feature.id())));
+            figures.about(feature.id()).ifPresent(links -> blocks.add(report.small(links)));
+            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_DIRECTION, 12),
+                    report.column(Label.COLUMN_CAUSE, 38), report.numberColumn(Label.COLUMN_VALUE, 15),
+                    report.numberColumn(Label.COLUMN_RANGE, 17), report.column(Label.COLUMN_CALCULATION, 18)),
+                    Block.Headings.TOP_AND_SIDE, rows(report, feature)));
+        }
+        return blocks;
+    }
+
+    private static List<Block.Row> rows(Report report, FeatureReview feature) {
+        List<Block.Row> rows = new ArrayList<>();
+        for (DirectionReview direction : feature.directions()) {
+            String name = direction.sustained().direction().toString();
+            for (Contribution part : direction.sustained().parts()) {
+                rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(part.source()),
+                        Block.Cell.of(report.numbers().value(part.amount())),
+                        Block.Cell.of(report.numbers().range(part.amount())),
+                        Block.Cell.of(part.calculation().map(report.links()::toCalculation).orElse(Text.EMPTY))));
+            }
+            rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(report.say(Label.SUM)),
+                    Block.Cell.of(Text.EMPTY.bold(report.numbers().value(direction.sustained().total()))),
+                    Block.Cell.of(Text.EMPTY.bold(report.numbers().range(direction.sustained().total()))),
+                    new Block.Cell(List.of())));
+            direction.threshold().ifPresent(threshold -> rows.add(threshold(report, name, threshold)));
+            direction.utilisation().ifPresent(share -> rows.add(Block.Row.of(Block.Cell.of(name),
+                    Block.Cell.of(report.words(Label.COLUMN_UTILISATION)),
+                    Block.Cell.of(Text.EMPTY.bold(report.numbers().value(share))),
+                    Block.Cell.of(report.numbers().range(share)), new Block.Cell(List.of()))));
+        }
+        return rows;
+    }
+
+    private static Block.Row threshold(Report report, String direction, Threshold threshold) {
+        List<Text> words = new ArrayList<>(List.of(report.say(Label.THRESHOLD_ROW, Text.of(threshold.kind()))));
+        if (threshold.factor() != 1) {
+            words.add(report.say(Label.THRESHOLD_FACTOR, Text.of(Digits.print(threshold.factor(), 2))));
+        }
+        return Block.Row.of(Block.Cell.of(direction), new Block.Cell(words),
+                Block.Cell.of(report.numbers().value(threshold.amount())),
+                Block.Cell.of(report.numbers().range(threshold.amount())),
+                Block.Cell.of(report.links().toSource(threshold.source())));
+    }
+}
