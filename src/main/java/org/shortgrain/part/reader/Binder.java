@@ -33,7 +33,7 @@ final class Binder {
         this.forms = forms;
         this.vocabularies = vocabularies;
         this.values = new Values(problems, vocabularies);
-        this.longForm = new LongForm(problems, forms);
+        this.longForm = new LongForm(problems, forms, values);
     }
 
     /** JSON pointers of the keys and list items met, in the order of the file. */

@@ -23,14 +23,18 @@ final class LongForm {
     private static final List<String> LIMITS = List.of("min", "max");
     private static final List<String> AXIS = List.of("axis");
 
+    private static final Expected.Text REFERENCE = new Expected.Text(true, Optional.empty());
+
     private final Problems problems;
     private final Forms forms;
+    private final Values values;
     private final Expected.OneOf kinds = Forms.words(Provenance.Kind.class);
     private final Expected.OneOf scopes = Forms.words(Provenance.Scope.class);
 
-    LongForm(Problems problems, Forms forms) {
+    LongForm(Problems problems, Forms forms, Values values) {
         this.problems = problems;
         this.forms = forms;
+        this.values = values;
     }
 
     /**
@@ -141,10 +145,11 @@ final class LongForm {
     /** A reference; none and unknown leave it empty. */
     Optional<String> ref(Spot spot) {
         Optional<Scalar> scalar = Scalar.of(spot);
-        if (scalar.isEmpty() || scalar.get().isNothing()) {
+        if (scalar.filter(Scalar::isNothing).isPresent()) {
             problems.add(ProblemCode.EMPTY_VALUE, spot.at(), "text: a drawing note, card operation or report");
             return Optional.empty();
         }
-        return scalar.filter(text -> text.state().isEmpty()).map(Scalar::text);
+        return scalar.flatMap(Scalar::state).isPresent() ? Optional.empty()
+                : values.read(REFERENCE, spot).map(String.class::cast);
     }
 }

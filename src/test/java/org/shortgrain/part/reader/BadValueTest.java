@@ -229,6 +229,14 @@ class BadValueTest {
     }
 
     @Test
+    void aReferenceIsText() {
+        assertTrue(Read.problem("form: {product: plate, ref: true}\n").startsWith("part.yaml:3:29: \"true\" leaves open what is "
+                + "meant (at /form/ref)."));
+        assertTrue(Read.problem("form: {product: plate, ref: [a, b]}\n").startsWith("part.yaml:3:29: a list stands here (at "
+                + "/form/ref)."));
+    }
+
+    @Test
     void textThatCannotBePrintedIsRefused() {
         assertTrue(Read.problem("surface: {primer: \"a\\u0007b\"}\n").startsWith("part.yaml:3:19: the text holds a character that "
                 + "cannot be printed (U+0007)"));
