@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.shortgrain.terms.Citation;
 
 /**
@@ -93,6 +94,49 @@ public final class GalvanicTable {
      */
     public List<Entry> series(String series) {
         return entries.stream().filter(e -> e.series().equals(series)).toList();
+    }
+
+    /**
+     * {@return how far apart two metals of one series are (hundredths of a volt)}
+     *
+     * @param one   a metal
+     * @param other the other metal
+     * @throws IllegalArgumentException if they stand in two series, or one has no potential
+     */
+    public static int difference(Entry one, Entry other) {
+        if (!one.series().equals(other.series())) {
+            throw new IllegalArgumentException(one.series() + " and " + other.series() + " are two series: no"
+                    + " difference is taken across them");
+        }
+        if (one.potential().isEmpty() || other.potential().isEmpty()) {
+            throw new IllegalArgumentException(one.series() + " has no potentials");
+        }
+        return Math.abs(one.potential().getAsInt() - other.potential().getAsInt());
+    }
+
+    /**
+     * {@return the greatest difference that is usable without isolation (hundredths of a volt)}
+     *
+     * @param wetness wetness class, 0 to 5
+     */
+    public int usable(int wetness) {
+        return covering(wetness).min().orElseThrow();
+    }
+
+    /**
+     * {@return the difference from which isolation is asked for (hundredths of a volt)}
+     *
+     * @param wetness wetness class, 0 to 5
+     */
+    public int isolate(int wetness) {
+        return covering(wetness).max().orElseThrow();
+    }
+
+    private IntStream covering(int wetness) {
+        String code = "W" + wetness;
+        return limits.stream()
+                .filter(limit -> limit.fromWetness().compareTo(code) <= 0 && limit.toWetness().compareTo(code) >= 0)
+                .mapToInt(Limit::hundredths);
     }
 
     /** {@return the limits} */

@@ -31,6 +31,7 @@ public final class ReferenceTables {
     private final TemperEvidence temperEvidence;
     private final SectionLimits sectionLimits;
     private final Substitutions substitutions;
+    private final GalvanicMembers galvanicMembers;
 
     private ReferenceTables(Function<String, InputStream> door, Faults faults) {
         Csv csv = new Csv(door, faults);
@@ -49,6 +50,7 @@ public final class ReferenceTables {
         this.temperEvidence = TemperEvidence.read(csv, sources, materials.alloys(), materials.forms());
         this.sectionLimits = SectionLimits.read(csv, sources, materials.alloys(), materials.forms());
         this.substitutions = Substitutions.read(csv, sources, materials);
+        this.galvanicMembers = GalvanicMembers.read(csv, sources, galvanic, materials.alloys());
     }
 
     /**
@@ -161,5 +163,10 @@ public final class ReferenceTables {
     /** {@return changes of alloy or temper that the trade makes} */
     public Substitutions substitutions() {
         return substitutions;
+    }
+
+    /** {@return where metals, platings and composites stand in the anodic index} */
+    public GalvanicMembers galvanicMembers() {
+        return galvanicMembers;
     }
 }

@@ -121,6 +121,20 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return description.surface();
     }
 
+    /** {@return the finish of the part as a whole} */
+    public Finish finish() {
+        return new Finish(surface().field(Surface::pretreatment), surface().field(Surface::primer),
+                surface().field(Surface::topcoat), surface().field(Surface::plating), surface().field(Surface::cpc),
+                surface().field(Surface::touchUp), surface().field(Surface::fayingSurfacesPrimed));
+    }
+
+    /** {@return the sealing of the part as a whole} */
+    public Sealing sealing() {
+        return new Sealing(sealant().field(Sealant::faying), sealant().field(Sealant::fillet),
+                sealant().field(Sealant::fastenersWet), sealant().field(Sealant::gapFill),
+                sealant().field(Sealant::cureBeforeTorque));
+    }
+
     /** {@return sealing of the part} */
     public Stated<Sealant> sealant() {
         return description.sealant();
