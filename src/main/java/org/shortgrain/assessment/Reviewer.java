@@ -118,6 +118,7 @@ public final class Reviewer {
         List<Object> facts = new ArrayList<>(List.of(part, route));
         facts.addAll(route.steps());
         facts.addAll(places);
+        facts.addAll(new Couples(knowledge.tables().galvanic(), knowledge.tables().galvanicMembers()).of(part, places));
         return facts;
     }
 

@@ -274,7 +274,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return whether water is caught here for certain: an open cup in a zone that is moist, or not stated} */
     public boolean trapsWater() {
-        return zone.mayBeMoist() && cavity().isCup();
+        return zone.mayBeMoist() && cavity().isCup() && !cavity().isStatedToStayEmpty();
     }
 
     /** {@return whether sealant or inhibitor is put on where a drain hole is, and nobody looks at the hole after it} */
