@@ -19,8 +19,8 @@ import org.shortgrain.mechanics.uncertainty.MonteCarlo;
 import org.shortgrain.terms.GrainDirection;
 
 /**
- * CPU time of one utilisation with its 10,000 draws, warm: five contributions and an uncertain threshold, with the grain
- * direction known and with a cone of 10 degrees. Run by hand: prints the median of the batches in milliseconds.
+ * CPU time of one utilisation with its 10,000 draws, warm: five contributions and an uncertain threshold, with the
+ * grain direction known and with a cone of 10 degrees. Run by hand: prints the median of the batches in milliseconds.
  */
 public final class UtilisationMonteCarloBench {
 

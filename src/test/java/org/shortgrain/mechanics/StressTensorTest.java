@@ -12,10 +12,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shortgrain.terms.GrainDirection;
 
-/** Tractions and rotations against textbook problems. Units cancel, so the numbers of the problems stand as they are. */
+/**
+ * Tractions and rotations against textbook problems. Units cancel, so the numbers of the problems stand as they are.
+ */
 class StressTensorTest {
 
-    /** Problems as set: Mase, Continuum Mechanics (Schaum), ch. 2 (answers 44/9, 5.2, 20 deg printed); own arithmetic. */
+    /**
+     * Problems as set: Mase, Continuum Mechanics (Schaum), ch. 2 (answers 44/9, 5.2, 20 deg printed); own arithmetic.
+     */
     @Test
     void tractionOfMasesProblem() {
         StressTensor sigma = new StressTensor(7, 5, 4, 0, 0, -2);
@@ -74,8 +78,10 @@ class StressTensorTest {
 
     @Property
     void rotationKeepsTheInvariants(@ForAll @Scale(6) @DoubleRange(min = -500, max = 500) double xx,
-            @ForAll @Scale(6) @DoubleRange(min = -500, max = 500) double yy, @ForAll @Scale(6) @DoubleRange(min = -500, max = 500) double xy,
-            @ForAll @Scale(6) @DoubleRange(min = -500, max = 500) double yz, @ForAll @Scale(6) @DoubleRange(min = -7, max = 7) double aboutL,
+            @ForAll @Scale(6) @DoubleRange(min = -500, max = 500) double yy,
+            @ForAll @Scale(6) @DoubleRange(min = -500, max = 500) double xy,
+            @ForAll @Scale(6) @DoubleRange(min = -500, max = 500) double yz,
+            @ForAll @Scale(6) @DoubleRange(min = -7, max = 7) double aboutL,
             @ForAll @Scale(6) @DoubleRange(min = -7, max = 7) double aboutSt) {
         StressTensor sigma = new StressTensor(xx, yy, 100, xy, yz, -30);
         GrainAxes grain = GrainAxes.ALONG_PART_AXES.tilted(GrainDirection.L, aboutL).tilted(GrainDirection.ST, aboutSt);

@@ -12,7 +12,8 @@ import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.SiUnit;
 
 /**
- * Preload of a bolt tightened by torque: {@code F = T/(K D)}, with the spread {@code F (1 -/+ Gamma)} of torque control.
+ * Preload of a bolt tightened by torque: {@code F = T/(K D)}, with the spread {@code F (1 -/+ Gamma)} of torque
+ * control.
  *
  * <p>Stress corrosion takes the greatest preload, for how hard it can pull a gap shut and for the bending that it
  * induces; retention takes the least. Relaxation, creep and temperature come on top and are not in it. Spread: J. Fail.

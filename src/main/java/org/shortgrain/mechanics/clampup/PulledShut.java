@@ -14,8 +14,8 @@ import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.SiUnit;
 
 /**
- * A strip whose gap is pulled shut by fasteners: {@code sigma = k E t g / L^2}, k from {@link Support}; for a wide plate
- * times 1/(1 - nu^2).
+ * A strip whose gap is pulled shut by fasteners: {@code sigma = k E t g / L^2}, k from {@link Support}; for a wide
+ * plate times 1/(1 - nu^2).
  *
  * <p>The fasteners cannot pull harder than their preload. If closing the gap needs more, the gap stays open and the
  * stress is that under the preload; the greatest preload is the upper bound for stress corrosion.
@@ -26,7 +26,8 @@ import org.shortgrain.mechanics.SiUnit;
  * @param strip   the strip
  * @param gap     gap between the parts as they lie, before any shim (m)
  * @param shim    what fills it
- * @param preload total preload of the fasteners that pull (N); empty when not known, and then the gap is taken as closed
+ * @param preload total preload of the fasteners that pull (N); empty when not known, and then the gap is taken as
+ *                closed
  */
 public record PulledShut(Strip strip, Given gap, Shim shim, Optional<Given> preload) {
 
@@ -68,8 +69,8 @@ public record PulledShut(Strip strip, Given gap, Shim shim, Optional<Given> prel
     }
 
     /**
-     * {@return the largest gap that may be pulled shut at a permitted stress, {@code clampup.largest-gap} (m): its low end
-     * is the one to put on a drawing}
+     * {@return the largest gap that may be pulled shut at a permitted stress, {@code clampup.largest-gap} (m): its low
+     * end is the one to put on a drawing}
      *
      * @param permitted permitted sustained stress (Pa)
      */

@@ -14,7 +14,8 @@ import org.shortgrain.mechanics.SiUnit;
 
 /**
  * Two flexible strips that close a gap between them. Both carry the same force, so {@code g1 = G k2/(k1 + k2)} and
- * {@code g2 = G k1/(k1 + k2)}: the thinner or longer strip takes most of the gap, and the stress follows. Own derivation.
+ * {@code g2 = G k1/(k1 + k2)}: the thinner or longer strip takes most of the gap, and the stress follows. Own
+ * derivation.
  *
  * <p>The range is that of the gap alone; the strips stand at their best estimates, since the stress of one strip does
  * not rise throughout with its own thickness or span (a thicker strip is stiffer and leaves more of the gap to the

@@ -67,7 +67,8 @@ public sealed interface Shim {
     }
 
     /**
-     * A shim is fitted, liquid or solid, wherever the gap is above a stated limit; up to the limit the gap is pulled shut.
+     * A shim is fitted, liquid or solid, wherever the gap is above a stated limit; up to the limit the gap is pulled
+     * shut.
      *
      * @param largest largest gap that the drawing lets be drawn up without shim (m); 0 for a liquid shim that fills any
      *                gap and cures before the fasteners are torqued

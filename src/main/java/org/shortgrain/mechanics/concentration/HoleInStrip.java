@@ -9,7 +9,8 @@ import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.terms.Citation;
 
 /**
- * Central round hole in a strip in tension, on the net section: {@code Ktn = 3 - 3.13 x + 3.66 x^2 - 1.53 x^3}, x = d/W.
+ * Central round hole in a strip in tension, on the net section: {@code Ktn = 3 - 3.13 x + 3.66 x^2 - 1.53 x^3}, x =
+ * d/W.
  *
  * <p>A calculator page calls the same polynomial a gross-section factor. It is not: only as net-section factor does it
  * meet Howland's results, within 0.4 % from x = 0.1 to 0.5, which is the range claimed here.

@@ -28,7 +28,8 @@ public final class LocalStress {
      *
      * @param nominal       nominal stress on the section that the factor names
      * @param factor        concentration factor
-     * @param yieldStrength yield strength in the grain direction (Pa); empty when not known, and then nothing is held back
+     * @param yieldStrength yield strength in the grain direction (Pa); empty when not known, and then nothing is held
+     *                      back
      */
     public static Computed of(Computed nominal, Computed factor, Optional<Given> yieldStrength) {
         Band elastic = Extremes.of(v -> v[0] * v[1], nominal.value(), factor.value());

@@ -1,8 +1,8 @@
 package org.shortgrain.mechanics.concentration;
 
 /**
- * A fitted chart of a step or notch: {@code Kt = C1 + C2 q + C3 q^2 + C4 q^3}, each {@code C = a + b sqrt(h/r) + c h/r},
- * q = 2h/D, on the net section, over one range of h/r.
+ * A fitted chart of a step or notch: {@code Kt = C1 + C2 q + C3 q^2 + C4 q^3}, each {@code C = a + b sqrt(h/r) + c
+ * h/r}, q = 2h/D, on the net section, over one range of h/r.
  *
  * <p>As q goes to 1 nothing is left of the section and Kt must go to 1, so that C1 + C2 + C3 + C4 = 1 whatever
  * h/r: a check on the transcription of each row.

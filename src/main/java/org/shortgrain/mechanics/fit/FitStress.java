@@ -2,7 +2,6 @@ package org.shortgrain.mechanics.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;

@@ -3,9 +3,9 @@ package org.shortgrain.mechanics.fit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Computed.Input;
-import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Direction;
 import org.shortgrain.mechanics.GrainAxes;
 import org.shortgrain.mechanics.SiUnit;
@@ -30,7 +30,8 @@ public record HoopDirection(Direction bore, GrainAxes grain) {
     private static final double PARALLEL = 1e-6;
 
     /**
-     * {@return the greatest share of the hoop stress that acts along a grain direction anywhere round the bore: sin^2 psi}
+     * {@return the greatest share of the hoop stress that acts along a grain direction anywhere round the bore: sin^2
+     * psi}
      *
      * @param along the grain direction
      */

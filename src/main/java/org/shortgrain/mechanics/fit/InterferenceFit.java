@@ -15,7 +15,8 @@ import org.shortgrain.mechanics.Given;
  * @param outer         material of the outer part
  * @param inner         material of the inner part
  * @param assembly      temperature at which the diameters were measured (degC)
- * @param lasting       every temperature at which the part stays for long, such as cold parking (degC); the worst counts
+ * @param lasting       every temperature at which the part stays for long, such as cold parking (degC); the worst
+ *                      counts
  */
 public record InterferenceFit(Interference interference, Optional<Given> outerDiameter, Given bore, FitMaterial outer,
         FitMaterial inner, Given assembly, List<Given> lasting) {

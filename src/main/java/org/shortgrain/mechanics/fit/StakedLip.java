@@ -16,8 +16,8 @@ public final class StakedLip {
     }
 
     /**
-     * {@return the stress in the lip, {@code fit.staked-lip} (Pa): the yield strength, with anything down to none as the
-     * range}
+     * {@return the stress in the lip, {@code fit.staked-lip} (Pa): the yield strength, with anything down to none as
+     * the range}
      *
      * @param yieldStrength yield strength of the metal of the lip (Pa)
      */

@@ -59,7 +59,9 @@ public record Cone(Direction axis, double halfAngle) {
         return -worst(stress.times(-1)).stress();
     }
 
-    /** Direction of the first principal stress that lies nearest to the axis; several if principal stresses are equal. */
+    /**
+     * Direction of the first principal stress that lies nearest to the axis; several if principal stresses are equal.
+     */
     private Direction nearestPrincipal(List<Principal> principal) {
         double x = 0;
         double y = 0;
@@ -78,8 +80,8 @@ public record Cone(Direction axis, double halfAngle) {
 
     /**
      * Direction on the rim with the largest normal stress. With n = cos(b) e + sin(b) u, u across the axis e, it makes
-     * {@code 2 cos sin (t . u) + sin^2 (u . M u)} largest over unit u, t the shear on the plane across the axis and M the
-     * stress along that plane. Along the principal directions of M, u = (cos b t_i/(mu + d_i)) with d_1 = 0,
+     * {@code 2 cos sin (t . u) + sin^2 (u . M u)} largest over unit u, t the shear on the plane across the axis and M
+     * the stress along that plane. Along the principal directions of M, u = (cos b t_i/(mu + d_i)) with d_1 = 0,
      * d_2 = sin b (m_1 - m_2), and mu is the one root of |u| = 1 from |cos b t_1| up.
      */
     private Direction onRim(StressTensor stress) {

@@ -19,8 +19,8 @@ import org.shortgrain.terms.Citation;
  * Shot peening: a thin compressed layer, and the tension under it that balances it.
  *
  * <p>The compression is shown but never counted: depth and size of the layer are known from memory only, and a pit, a
- * scratch or a later cut goes through it. The tension below the layer is counted where the point judged lies there. In a
- * thin section peened on both faces that tension is large, which is why thin webs are exempt from peening.
+ * scratch or a later cut goes through it. The tension below the layer is counted where the point judged lies there. In
+ * a thin section peened on both faces that tension is large, which is why thin webs are exempt from peening.
  *
  * <p>Layer (own model, low confidence): compression from its surface value straight to its peak, then as a parabola to
  * none at the depth {@code d_c = k_d x arc height}. Material removed after peening moves the surface into the layer.

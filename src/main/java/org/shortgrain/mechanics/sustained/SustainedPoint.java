@@ -21,10 +21,11 @@ import org.shortgrain.terms.GrainDirection;
 /**
  * A point of a part with all that pulls at it, and how the grain lies there.
  *
- * <p>The contributions that last add as tensors, {@code sigma = sum a_i S_i}; along a grain direction e the normal stress
- * is {@code e . sigma . e}. If the flow lines are known only within a cone about e, the upper end of the range is the
- * largest normal stress over the cone with every contribution at its worse limit, the lower end the smallest; the value
- * stays that along e as stated. The normal stress is linear in each size, so corners of their ranges are extremes.
+ * <p>The contributions that last add as tensors, {@code sigma = sum a_i S_i}; along a grain direction e the normal
+ * stress is {@code e . sigma . e}. If the flow lines are known only within a cone about e, the upper end of the range
+ * is the largest normal stress over the cone with every contribution at its worse limit, the lower end the smallest;
+ * the value stays that along e as stated. The normal stress is linear in each size, so corners of their ranges are
+ * extremes.
  *
  * @param grain         how the grain lies, in part axes
  * @param uncertainty   half-angle of the cone within which each grain direction is known (rad), 0 to pi/2

@@ -13,7 +13,8 @@ import org.shortgrain.mechanics.uncertainty.MonteCarlo;
 import org.shortgrain.terms.GrainDirection;
 
 /**
- * How much of what it bears the metal is asked to bear: {@code u_k = max(0, sigma_kk)/(f sigma_th,k)} for k = L, LT, ST.
+ * How much of what it bears the metal is asked to bear: {@code u_k = max(0, sigma_kk)/(f sigma_th,k)} for k = L, LT,
+ * ST.
  *
  * <p>The range takes the upper end of the stress against the lower end of the threshold, and the reverse. The factor f
  * is a setting of the project: MIL-HDBK-5J gives no design level and refers to other documents. Thresholds are those of

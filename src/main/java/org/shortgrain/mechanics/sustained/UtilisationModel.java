@@ -26,8 +26,8 @@ import org.shortgrain.mechanics.uncertainty.MonteCarlo.Outcome;
 import org.shortgrain.terms.GrainDirection;
 
 /**
- * The utilisation as a function of everything uncertain: the size of each contribution, the threshold, and the lie of the
- * grain within its cone (any direction of the cone equally likely by solid angle).
+ * The utilisation as a function of everything uncertain: the size of each contribution, the threshold, and the lie of
+ * the grain within its cone (any direction of the cone equally likely by solid angle).
  *
  * <p>The threshold is rectangular over its range, as only its limits are known; the factor of the project is a setting
  * and stands at its value. Inputs are independent of one another. The model runs without the cut at zero, which comes

@@ -4,8 +4,8 @@ import java.util.List;
 import org.hipparchus.stat.regression.SimpleRegression;
 
 /**
- * Stress-time curve through failures only, by least squares: for a trial threshold, ln(sigma - sigma_th) is regressed on
- * ln t; the threshold with the least sum of squares is taken. Run-outs have no place in it; with run-outs use
+ * Stress-time curve through failures only, by least squares: for a trial threshold, ln(sigma - sigma_th) is regressed
+ * on ln t; the threshold with the least sum of squares is taken. Run-outs have no place in it; with run-outs use
  * {@link ThresholdFit}.
  */
 public final class LeastSquaresFit {

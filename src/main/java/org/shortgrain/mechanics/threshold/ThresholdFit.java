@@ -26,8 +26,8 @@ import org.shortgrain.terms.SourceStatus;
  * log-likelihood lies within half the 95 % point of chi-square (1 degree of freedom) of the best (general statistics).
  *
  * <p>The interval is searched between no threshold and the lowest stress that cracked, which must lie above it. An
- * interval that reaches either end says that the tests do not identify the threshold. Nothing is said of times beyond the
- * longest test.
+ * interval that reaches either end says that the tests do not identify the threshold. Nothing is said of times beyond
+ * the longest test.
  */
 public final class ThresholdFit {
 
@@ -172,7 +172,9 @@ public final class ThresholdFit {
         return CensoredRegression.fit(x, y, cracked);
     }
 
-    /** Outermost end of the interval on one side (Pa): walks in from the end of the range to the first threshold inside. */
+    /**
+     * Outermost end of the interval on one side (Pa): walks in from the end of the range to the first threshold inside.
+     */
     private double end(int side, double[] profile) {
         double drop = new ChiSquaredDistribution(1).inverseCumulativeProbability(CONFIDENCE) / 2;
         double limit = bestFit.logLikelihood() - drop;

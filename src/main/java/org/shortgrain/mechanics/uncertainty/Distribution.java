@@ -7,8 +7,8 @@ import org.shortgrain.mechanics.Band;
 /**
  * What is known of an input, as a probability distribution.
  *
- * <p>Which one to assign: JCGM 101:2008 clause 6.4 (clause numbers from memory) for limits only, 6.4.2: rectangular; for
- * the difference of two toleranced sizes of equal tolerance, 6.4.5: triangular; for an estimate with its standard
+ * <p>Which one to assign: JCGM 101:2008 clause 6.4 (clause numbers from memory) for limits only, 6.4.2: rectangular;
+ * for the difference of two toleranced sizes of equal tolerance, 6.4.5: triangular; for an estimate with its standard
  * uncertainty, 6.4.7: normal.
  */
 public sealed interface Distribution {

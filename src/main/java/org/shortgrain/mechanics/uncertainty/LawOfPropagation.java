@@ -8,9 +8,9 @@ import org.hipparchus.linear.RealMatrix;
 /**
  * Law of propagation of uncertainty (JCGM 100:2008, clause 5): the model is taken as a plane at the estimates.
  *
- * <p>{@code u_c^2 = sum c_i^2 u_i^2 + 2 sum c_i c_j u_i u_j r_ij}, each sensitivity c_i by a central difference over one
- * standard uncertainty (5.1.3, note 2). Valid where the model is nearly plane over the uncertainties; the second-order
- * terms of the note to 5.1.2 (read) show by how much it is not, for normal inputs.
+ * <p>{@code u_c^2 = sum c_i^2 u_i^2 + 2 sum c_i c_j u_i u_j r_ij}, each sensitivity c_i by a central difference over
+ * one standard uncertainty (5.1.3, note 2). Valid where the model is nearly plane over the uncertainties; the
+ * second-order terms of the note to 5.1.2 (read) show by how much it is not, for normal inputs.
  */
 public final class LawOfPropagation {
 
@@ -113,7 +113,8 @@ public final class LawOfPropagation {
     /**
      * {@return the effective degrees of freedom after Welch and Satterthwaite, u_c^4 / sum (c_i u_i)^4/nu_i}
      *
-     * @param degreesOfFreedom degrees of freedom of each input; positive infinity where the uncertainty is taken as known
+     * @param degreesOfFreedom degrees of freedom of each input; positive infinity where the uncertainty is taken as
+     *                         known
      */
     public double effectiveDegreesOfFreedom(double... degreesOfFreedom) {
         double[] contributions = contributions();

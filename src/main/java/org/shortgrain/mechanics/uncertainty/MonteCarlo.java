@@ -105,7 +105,8 @@ public record MonteCarlo(int draws, long seed) {
         }
 
         /**
-         * {@return the share of the variance of the result that an input causes: its squared correlation with the result}
+         * {@return the share of the variance of the result that an input causes: its squared correlation with the
+         * result}
          *
          * <p>For independent inputs and a linear model this is c^2 u^2/u_c^2, the share in an uncertainty budget after
          * JCGM 100 5.1.3 (read), and the shares add up to 1. What they lack of 1 is caused by curvature and by inputs

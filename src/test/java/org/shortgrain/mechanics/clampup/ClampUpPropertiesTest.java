@@ -20,8 +20,10 @@ class ClampUpPropertiesTest {
     }
 
     @Property
-    void moreGapNeverLowersTheUpperBound(@ForAll Support support, @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double min,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double width, @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double more,
+    void moreGapNeverLowersTheUpperBound(@ForAll Support support,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double min,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double width,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 2) double more,
             @ForAll @Scale(6) @DoubleRange(min = 1, max = 5000) double preload) {
         Strip strip = strip(support, 120, 6, 25);
         Optional<Given> cap = Optional.of(Given.limits(0.75 * preload, 1.25 * preload, "drawn"));
@@ -30,7 +32,8 @@ class ClampUpPropertiesTest {
 
     @Property
     void noValueInsideTheRangesOfTheInputsLeavesTheBand(@ForAll Support support,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double gap, @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double span,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double gap,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double span,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double thickness,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double preload) {
         Strip ranged = new Strip(support, Given.limits(90 * MM, 130 * MM, "drawn"), Given.limits(4 * MM, 7 * MM, "drawn"),

@@ -16,8 +16,8 @@ class SharedGapTest {
             strip(Support.CANTILEVER, 80, 8, 20), Given.exact(0.5 * MM, "test"));
 
     /**
-     * Own arithmetic: stiffness goes as the cube of the thickness, so the strip half as thick takes eight ninths. (Width
-     * 20 mm instead of the usual 25 mm keeps both strips narrow; it cancels in gap and stress.)
+     * Own arithmetic: stiffness goes as the cube of the thickness, so the strip half as thick takes eight ninths.
+     * (Width 20 mm instead of the usual 25 mm keeps both strips narrow; it cancels in gap and stress.)
      */
     @Test
     void theThinnerStripTakesMostOfTheGapAndTheStressFollows() {

@@ -84,7 +84,9 @@ class ConcentrationTest {
         assertEquals(expected, factor(new ShoulderFillet(loading, of(60), of(40), of(radius))), 1e-6);
     }
 
-    /** Roark's own coefficients for the flat bar in tension (memory) give slightly other values; agreement within 0.7 %. */
+    /**
+     * Roark's own coefficients for the flat bar in tension (memory) give slightly other values; agreement within 0.7 %.
+     */
     @ParameterizedTest
     @CsvSource({"5, 2.08982", "10, 1.75007", "2.5, 2.59289"})
     void petersonsAndRoarksFlatFilletsAgree(double radius, double roark) {
@@ -92,9 +94,9 @@ class ConcentrationTest {
     }
 
     /**
-     * Kt must go to 1 as nothing is left of the section, whatever h/r: the columns a, b and c of each row must sum to 1, 0
-     * and 0. Four coefficients rounded to three decimals may miss that by 0.002; the shallow Peterson rows as quoted miss
-     * it by 0.003 (flat bar) and 0.004 (round bar).
+     * Kt must go to 1 as nothing is left of the section, whatever h/r: the columns a, b and c of each row must sum to
+     * 1, 0 and 0. Four coefficients rounded to three decimals may miss that by 0.002; the shallow Peterson rows as
+     * quoted miss it by 0.003 (flat bar) and 0.004 (round bar).
      */
     @ParameterizedTest
     @EnumSource(Loading.class)
@@ -121,8 +123,8 @@ class ConcentrationTest {
     }
 
     /**
-     * Semicircular notches, Kt = 3.065 - 3.370 q + 0.647 q^2 + 0.658 q^3 (Roark, memory). The general fit at h = r differs
-     * in the last coefficient only, 0.659, hence the tolerance.
+     * Semicircular notches, Kt = 3.065 - 3.370 q + 0.647 q^2 + 0.658 q^3 (Roark, memory). The general fit at h = r
+     * differs in the last coefficient only, 0.659, hence the tolerance.
      */
     @ParameterizedTest
     @CsvSource({"0.1, 2.735128", "0.2, 2.422144", "0.3, 2.129996"})

@@ -24,7 +24,8 @@ class FitPropertiesTest {
 
     @Property
     void moreInterferenceNeverLowersTheUpperBound(@ForAll @Scale(6) @DoubleRange(min = -0.05, max = 0.1) double min,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.1) double width, @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.1) double more) {
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.1) double width,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.1) double more) {
         Band less = boreHoop(14 * MM, 28 * MM, 10 * MM, min * MM, (min + width) * MM, -55);
         Band greater = boreHoop(14 * MM, 28 * MM, 10 * MM, min * MM, (min + width + more) * MM, -55);
         assertTrue(greater.high() >= less.high());
@@ -50,8 +51,10 @@ class FitPropertiesTest {
 
     @Property
     void noValueInsideTheRangesOfTheInputsLeavesTheBand(@ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double wall,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double bore, @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double modulus,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double poisson, @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double delta) {
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double bore,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double modulus,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double poisson,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double delta) {
         Band band = new FitStress(new InterferenceFit(Fits.interference(-0.01 * MM, 0.04 * MM),
                 Optional.of(Given.limits(20 * MM, 30 * MM, "drawn")), Given.limits(6 * MM, 12 * MM, "drawn"),
                 new FitMaterial("outer", Given.limits(66e9, 74e9, "drawn"), Given.limits(0.31, 0.35, "drawn"),

@@ -23,7 +23,9 @@ final class Fits {
                 Given.exact(expansion, "test"), yield.map(y -> Given.exact(y, "test")));
     }
 
-    /** A lug of outside diameter 28 mm round a 14 mm hole with a bush of 10 mm bore, at 20 degC and the given others. */
+    /**
+     * A lug of outside diameter 28 mm round a 14 mm hole with a bush of 10 mm bore, at 20 degC and the given others.
+     */
     static InterferenceFit bushInLug(Interference interference, double... lasting) {
         return new InterferenceFit(interference, Optional.of(Given.exact(28 * MM, "test")), Given.exact(10 * MM, "test"),
                 ALUMINIUM, STEEL, Given.exact(20, "test"),

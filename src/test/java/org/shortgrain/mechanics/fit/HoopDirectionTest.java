@@ -47,7 +47,8 @@ class HoopDirectionTest {
     /** No other clock position loads the grain direction more than the one named: searched round the bore. */
     @Property
     void noOtherClockPositionLoadsTheGrainDirectionMore(@ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double x,
-            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double y, @ForAll @Scale(6) @DoubleRange(min = 0, max = 6.3) double clock) {
+            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double y,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 6.3) double clock) {
         Direction bore = Direction.along(x, y, 0.5);
         HoopDirection hoop = new HoopDirection(bore, GRAIN);
         Direction start = bore.anyNormal();

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * The Lam&eacute; equations against printed worked examples and against values worked out by hand for them.
  *
- * <p>Two kinds of tolerance: a number of n printed digits is met to half of its last digit; a value recomputed in double
- * precision is met to 1e-6 of itself, which only rounding of its printed form can disturb.
+ * <p>Two kinds of tolerance: a number of n printed digits is met to half of its last digit; a value recomputed in
+ * double precision is met to 1e-6 of itself, which only rounding of its printed form can disturb.
  */
 class LamePairTest {
 
@@ -98,7 +98,9 @@ class LamePairTest {
         assertRelative(142.35317, pair.boreHoop(2 * interference) / MPA);
     }
 
-    /** Outward growth of the hole and inward growth of the bush, from hoop and radial strain, make up the interference. */
+    /**
+     * Outward growth of the hole and inward growth of the bush, from hoop and radial strain, make up the interference.
+     */
     @Test
     void displacementsCloseTheInterference() {
         LamePair pair = bushInLug(28 * MM);

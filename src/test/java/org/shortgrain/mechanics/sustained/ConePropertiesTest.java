@@ -38,8 +38,10 @@ class ConePropertiesTest {
 
     @Property(tries = 300)
     void theWorstDirectionIsInTheConeAndNoSearchFindsAWorseOne(
-            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double xx, @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double yy,
-            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double xy, @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double yz,
+            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double xx,
+            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double yy,
+            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double xy,
+            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double yz,
             @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double zx,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 1.57) double halfAngle,
             @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double lean) {
@@ -61,7 +63,8 @@ class ConePropertiesTest {
 
     @Property
     void aWiderConeNeverLowersTheWorstStress(@ForAll @Scale(6) @DoubleRange(min = 0, max = 1.5) double halfAngle,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double wider, @ForAll @Scale(6) @DoubleRange(min = -100, max = 100) double xx,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double wider,
+            @ForAll @Scale(6) @DoubleRange(min = -100, max = 100) double xx,
             @ForAll @Scale(6) @DoubleRange(min = -100, max = 100) double zx) {
         StressTensor stress = new StressTensor(xx, 20, 15, 0, 0, zx);
         double more = Math.min(Math.PI / 2, halfAngle + wider);
@@ -70,8 +73,8 @@ class ConePropertiesTest {
     }
 
     /**
-     * Flow lines in the plane of X and Z: the tilted values 36.33369 at 20 deg and 71.13406 as first principal stress are
-     * own arithmetic; in this plane the rim and the tilt are the same.
+     * Flow lines in the plane of X and Z: the tilted values 36.33369 at 20 deg and 71.13406 as first principal stress
+     * are own arithmetic; in this plane the rim and the tilt are the same.
      */
     @ParameterizedTest
     @CsvSource({"0, 15", "20, 36.33369", "90, 71.13406"})

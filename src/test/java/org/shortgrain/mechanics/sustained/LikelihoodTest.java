@@ -22,7 +22,9 @@ import org.shortgrain.mechanics.uncertainty.Distribution.Shape;
 import org.shortgrain.mechanics.uncertainty.MonteCarlo;
 import org.shortgrain.terms.GrainDirection;
 
-/** Monte Carlo over a utilisation, against closed forms of rectangular sums. Ten thousand draws: 1 to 2 % are allowed. */
+/**
+ * Monte Carlo over a utilisation, against closed forms of rectangular sums. Ten thousand draws: 1 to 2 % are allowed.
+ */
 class LikelihoodTest {
 
     private static final MonteCarlo DRAWS = new MonteCarlo(10_000, 1);
@@ -116,7 +118,8 @@ class LikelihoodTest {
 
     @Property(tries = 50)
     void theLikelyRangeLiesInsideTheRangeOfTheExtremes(@ForAll @Scale(6) @DoubleRange(min = -100, max = 100) double value,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 80) double down, @ForAll @Scale(6) @DoubleRange(min = 0, max = 80) double up,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 80) double down,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 80) double up,
             @ForAll Shape shape, @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.5) double cone) {
         Contribution contribution = Contribution.stated("drawn", new StressTensor(0.4, 0.1, 1, 0.2, 0.1, -0.3),
                 mpa(value, value - down, value + up), shape == Shape.NORMAL ? Shape.RECTANGULAR : shape);

@@ -92,7 +92,8 @@ class SustainedPointTest {
 
     @Property
     void theBandHoldsTheValueAndEveryCombinationInside(@ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double first,
-            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double second, @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double tilt,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double second,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double tilt,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 6.3) double clock) {
         double cone = Math.toRadians(25);
         Contribution a = Contribution.stated("a", new StressTensor(1, 0.2, 0.3, 0.1, 0, 0.4), mpa(50, -20, 90),

@@ -62,8 +62,9 @@ class StressTimeCurveTest {
     }
 
     /**
-     * 304 stainless in boiling 42 % magnesium chloride, tapered bars (doi 10.13374/j.issn1001-053x.2008.05.012, abstract):
-     * t_init = 4310 exp(-0.0097 sigma), t_fail = 6964 exp(-0.0095 sigma); lives by own arithmetic, units as printed.
+     * 304 stainless in boiling 42 % magnesium chloride, tapered bars (doi 10.13374/j.issn1001-053x.2008.05.012,
+     * abstract): t_init = 4310 exp(-0.0097 sigma), t_fail = 6964 exp(-0.0095 sigma); lives by own arithmetic, units as
+     * printed.
      */
     @ParameterizedTest
     @CsvSource({"100, 1633.848, 2693.264, 0.6066", "200, 619.364, 1041.596, 0.5946", "300, 234.790, 402.828, 0.5829",

@@ -43,8 +43,8 @@ class ThresholdFitTest {
     }
 
     /**
-     * The 95 % interval must hold the true threshold in 92 to 98 of 100 programmes: 200 programmes have a standard error of
-     * 1.5 %, so two of them either side.
+     * The 95 % interval must hold the true threshold in 92 to 98 of 100 programmes: 200 programmes have a standard
+     * error of 1.5 %, so two of them either side.
      */
     @Test
     void theIntervalHoldsTheTrueThresholdAsOftenAsItClaims() {

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The worked examples of the GUM. H.1 as reproduced in the manual of the R package propagate (secondary); data and results
- * of H.2 from memory, consistent with one another. Printed values first, recomputed ones beside them.
+ * The worked examples of the GUM. H.1 as reproduced in the manual of the R package propagate (secondary); data and
+ * results of H.2 from memory, consistent with one another. Printed values first, recomputed ones beside them.
  */
 class LawOfPropagationTest {
 
@@ -118,7 +118,9 @@ class LawOfPropagationTest {
         assertEquals(0.20408, h2(IMPEDANCE, false).combined(), 1e-5);
     }
 
-    /** Approach 2 of H.2: each set of readings turned into a result, then averaged; differs in the fourth digit only. */
+    /**
+     * Approach 2 of H.2: each set of readings turned into a result, then averaged; differs in the fourth digit only.
+     */
     @Test
     void averagingTheResultsOfGumH2AgreesWithTheLawOfPropagation() {
         assertApproach2(RESISTANCE, 127.73163, 0.07127);
