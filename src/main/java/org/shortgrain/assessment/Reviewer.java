@@ -34,6 +34,7 @@ import org.shortgrain.review.SourceLine;
 import org.shortgrain.rulebook.Applicability;
 import org.shortgrain.rulebook.Outcome;
 import org.shortgrain.rulebook.facts.Metal;
+import org.shortgrain.rulebook.facts.OrderPair;
 import org.shortgrain.rulebook.facts.Part;
 import org.shortgrain.rulebook.facts.Place;
 import org.shortgrain.rulebook.facts.Route;
@@ -119,6 +120,7 @@ public final class Reviewer {
         facts.addAll(route.steps());
         facts.addAll(places);
         facts.addAll(new Couples(knowledge.tables().galvanic(), knowledge.tables().galvanicMembers()).of(part, places));
+        knowledge.tables().routeOrder().before().forEach(row -> facts.add(new OrderPair(row)));
         return facts;
     }
 

@@ -1,0 +1,157 @@
+package org.shortgrain.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.shortgrain.assessment.Knowledge;
+import org.shortgrain.assessment.Reviewer;
+import org.shortgrain.assessment.Wording;
+import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.ReviewRequest;
+import org.shortgrain.part.reader.PartReader;
+import org.shortgrain.part.reader.Problem;
+import org.shortgrain.part.reader.Reading;
+import org.shortgrain.report.AtomicFile;
+import org.shortgrain.report.json.ReviewJson;
+import org.shortgrain.report.text.ReviewText;
+import org.shortgrain.review.Review;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code shortgrain review}: reviews parts, prints a summary of each and writes its reports. */
+@Command(name = "review", mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
+        description = "Reviews parts, prints a summary of each and writes its reports.")
+final class ReviewCommand implements Callable<Integer> {
+
+    private static final Path STANDARD_OUTPUT = Path.of("-");
+
+    @Spec
+    private CommandSpec command;
+
+    @Parameters(paramLabel = "PART.yaml", arity = "1..*", description = "Descriptions of parts.")
+    private List<Path> parts;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Where the reports go; by default beside the"
+            + " description. '-' writes one format of one part to standard output.")
+    private Path out;
+
+    @Option(names = "--format", paramLabel = "FORMAT", split = ",", description = "Which reports to write:"
+            + " ${COMPLETION-CANDIDATES}; by default pdf,json.")
+    private Set<ReportFormat> formats = new LinkedHashSet<>(List.of(ReportFormat.PDF, ReportFormat.JSON));
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the review; by default the one in the"
+            + " description, else today.")
+    private String date;
+
+    @Mixin
+    private RulebookOption rulebook;
+
+    @Override
+    public Integer call() {
+        checkArguments();
+        Knowledge knowledge = rulebook.knowledge();
+        PartReader reader = new PartReader(knowledge.vocabularies());
+        Reviewer reviewer = new Reviewer(knowledge, Wording.shipped(), Main.Version.text());
+        ExitCode worst = ExitCode.OK;
+        for (Path part : parts) {
+            worst = worst.worse(review(part, reader, reviewer, knowledge));
+        }
+        return worst.code();
+    }
+
+    private void checkArguments() {
+        if (STANDARD_OUTPUT.equals(out) && (parts.size() > 1 || formats.size() > 1)) {
+            throw new ParameterException(command.commandLine(), "standard output takes one part in one format: name one"
+                    + " description, and one of pdf, json, sarif, text with --format");
+        }
+        if (date != null) {
+            try {
+                LocalDate.parse(date);
+            } catch (DateTimeParseException notADate) {
+                throw new ParameterException(command.commandLine(), "'" + date + "' is no date; expected YYYY-MM-DD,"
+                        + " such as 2026-01-15");
+            }
+        }
+    }
+
+    private ExitCode review(Path part, PartReader reader, Reviewer reviewer, Knowledge knowledge) {
+        PrintWriter err = command.commandLine().getErr();
+        Reading reading = reader.read(part);
+        if (reading instanceof Reading.Refused refused) {
+            err.println(Problem.text(refused.problems()));
+            return refused.isInputMissing() ? ExitCode.INPUT_MISSING : ExitCode.INPUT_INVALID;
+        }
+        Reading.Read read = (Reading.Read) reading;
+        if (!read.warnings().isEmpty()) {
+            err.println(Problem.text(read.warnings()));
+        }
+        Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
+        Review review = ReviewJson.sealed(reviewer.review(read.description(), input, read.paths(),
+                dateOf(read.description())));
+        Report report = new Report(review, read.source().bytes(), knowledge.rulebook().files().manifest());
+        return write(part, report);
+    }
+
+    private String dateOf(PartDescription description) {
+        if (date != null) {
+            return date;
+        }
+        return description.review().field(ReviewRequest::date).single()
+                .orElseGet(() -> LocalDate.now(ZoneOffset.UTC).toString());
+    }
+
+    private ExitCode write(Path part, Report report) {
+        PrintWriter console = command.commandLine().getOut();
+        ExitCode verdict = ExitCode.of(report.review().verdict());
+        try {
+            if (STANDARD_OUTPUT.equals(out)) {
+                console.flush();
+                formats.iterator().next().write(report, System.out);
+                System.out.flush();
+                return verdict;
+            }
+            console.print(ReviewText.summary(report.review()));
+            for (ReportFormat format : formats) {
+                Path file = fileOf(part, format);
+                AtomicFile.write(file, to -> format.write(report, to));
+                console.println(format.label() + " written to " + file);
+            }
+            console.println();
+            return verdict;
+        } catch (IOException cannotWrite) {
+            command.commandLine().getErr().println("shortgrain: cannot write the report of " + part + ": "
+                    + reason(cannotWrite) + ". Name another folder with --out; nothing that was there was changed.");
+            return ExitCode.CANNOT_WRITE;
+        }
+    }
+
+    private Path fileOf(Path part, ReportFormat format) {
+        String name = part.getFileName().toString().replaceFirst("\\.ya?ml$", "") + ".review." + format.extension();
+        Path folder = out != null ? out : part.toAbsolutePath().getParent();
+        Path beside = out != null ? out.resolve(name) : part.resolveSibling(name);
+        return Files.isDirectory(folder) ? beside : folder.resolve(name);
+    }
+
+    private static String reason(IOException cannotWrite) {
+        return switch (cannotWrite.getClass().getSimpleName()) {
+            case "AccessDeniedException" -> "permission denied (" + cannotWrite.getMessage() + ")";
+            case "FileAlreadyExistsException" -> "a file stands where the folder should be ("
+                    + cannotWrite.getMessage() + ")";
+            case "NoSuchFileException" -> "no such folder (" + cannotWrite.getMessage() + ")";
+            default -> String.valueOf(cannotWrite.getMessage());
+        };
+    }
+}
