@@ -36,8 +36,7 @@ final class MissingFields {
         Optional<String> feature = keys[0].equals("features") && keys.length > 1
                 ? Optional.of(name(features, Integer.parseInt(keys[1]))) : Optional.empty();
         String what = keys[keys.length - 1].replace('_', ' ');
-        String where = feature.map(id -> " of " + id).orElseGet(() -> keys.length > 1
-                ? " (" + keys[0].replace('_', ' ') + ")" : "");
+        String where = feature.isPresent() || keys.length == 1 ? "" : " (" + keys[0].replace('_', ' ') + ")";
         String state = switch (missing.state()) {
             case ABSENT -> "is not in the description";
             case UNKNOWN -> "is stated as unknown";

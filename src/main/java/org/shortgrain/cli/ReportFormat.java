@@ -27,14 +27,14 @@ enum ReportFormat {
     SARIF("Findings") {
         @Override
         void write(Report report, OutputStream to) throws IOException {
-            ReviewSarif.write(report.review(), to);
+            to.write(ReviewSarif.bytes(report.review()));
         }
     },
     /** The summary of the terminal. */
     TEXT("Summary") {
         @Override
         void write(Report report, OutputStream to) throws IOException {
-            to.write(ReviewText.summary(report.review()).getBytes(StandardCharsets.UTF_8));
+            to.write(ReviewText.of(report.review()).getBytes(StandardCharsets.UTF_8));
         }
     };
 

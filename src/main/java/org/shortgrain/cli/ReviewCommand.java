@@ -123,7 +123,7 @@ final class ReviewCommand implements Callable<Integer> {
                 System.out.flush();
                 return verdict;
             }
-            console.print(ReviewText.summary(report.review()));
+            console.print(ReviewText.of(report.review()));
             for (ReportFormat format : formats) {
                 Path file = fileOf(part, format);
                 AtomicFile.write(file, to -> format.write(report, to));

@@ -1,0 +1,73 @@
+package org.shortgrain;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The arrows of the architecture: each layer knows those above it in the order of the work, and never the reverse. */
+@AnalyzeClasses(packages = "org.shortgrain", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    @ArchTest
+    static final ArchRule LAYERS_KNOW_ONLY_WHAT_COMES_BEFORE_THEM = layeredArchitecture().consideringOnlyDependenciesInLayers()
+            .layer("terms").definedBy("org.shortgrain.terms..")
+            .layer("part").definedBy("org.shortgrain.part..")
+            .layer("reference").definedBy("org.shortgrain.reference..")
+            .layer("mechanics").definedBy("org.shortgrain.mechanics..")
+            .layer("review").definedBy("org.shortgrain.review..")
+            .layer("rulebook").definedBy("org.shortgrain.rulebook..")
+            .layer("assessment").definedBy("org.shortgrain.assessment..")
+            .optionalLayer("remedy").definedBy("org.shortgrain.remedy..")
+            .layer("report").definedBy("org.shortgrain.report..")
+            .optionalLayer("signoff").definedBy("org.shortgrain.signoff..")
+            .layer("cli").definedBy("org.shortgrain.cli..")
+            .whereLayer("cli").mayNotBeAccessedByAnyLayer()
+            .whereLayer("signoff").mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("report").mayOnlyBeAccessedByLayers("signoff", "cli")
+            .whereLayer("remedy").mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("assessment").mayOnlyBeAccessedByLayers("remedy", "cli")
+            .whereLayer("rulebook").mayOnlyBeAccessedByLayers("assessment", "remedy", "cli")
+            .whereLayer("review").mayOnlyBeAccessedByLayers("rulebook", "assessment", "remedy", "report", "signoff", "cli")
+            .whereLayer("mechanics").mayOnlyBeAccessedByLayers("reference", "review", "rulebook", "assessment", "remedy",
+                    "report", "cli")
+            .whereLayer("reference").mayOnlyBeAccessedByLayers("rulebook", "assessment", "remedy", "cli")
+            .whereLayer("part").mayOnlyBeAccessedByLayers("reference", "review", "rulebook", "assessment", "remedy",
+                    "report", "cli");
+
+    @ArchTest
+    static final ArchRule MECHANICS_KNOWS_THE_MATHS_LIBRARY_ONLY = noClasses()
+            .that().resideInAPackage("org.shortgrain.mechanics..")
+            .should().dependOnClassesThat().resideOutsideOfPackages("java..", "org.hipparchus..",
+                    "org.shortgrain.mechanics..", "org.shortgrain.terms..");
+
+    @ArchTest
+    static final ArchRule RULES_RUN_IN_THE_RULEBOOK_ONLY = noClasses()
+            .that().resideOutsideOfPackages("org.shortgrain.rulebook..", "rules..")
+            .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..");
+
+    @ArchTest
+    static final ArchRule PDF_IS_WRITTEN_IN_ITS_LAYER_ONLY = noClasses()
+            .that().resideOutsideOfPackages("org.shortgrain.report.pdf..", "org.shortgrain.signoff..")
+            .should().dependOnClassesThat().resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..",
+                    "org.apache.xmpbox..");
+
+    @ArchTest
+    static final ArchRule YAML_IS_READ_AT_THE_EDGES_ONLY = noClasses()
+            .that().resideOutsideOfPackages("org.shortgrain.part.reader..", "org.shortgrain.reference..",
+                    "org.shortgrain.rulebook..")
+            .should().dependOnClassesThat().resideInAPackage("org.yaml.snakeyaml..");
+
+    @ArchTest
+    static final ArchRule THE_COMMAND_LINE_LIBRARY_STAYS_IN_ITS_LAYER = noClasses()
+            .that().resideOutsideOfPackage("org.shortgrain.cli..")
+            .should().dependOnClassesThat().resideInAPackage("picocli..");
+
+    @ArchTest
+    static final ArchRule PACKAGES_ARE_FREE_OF_CYCLES = slices().matching("org.shortgrain.(*)..")
+            .should().beFreeOfCycles();
+}
