@@ -1,5 +1,6 @@
 package org.shortgrain.cli;
 
+import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.review.Review;
 
 /**
@@ -8,6 +9,7 @@ import org.shortgrain.review.Review;
  * @param review   the review, sealed
  * @param input    bytes of the description
  * @param manifest names and hashes of the rulebook's files
+ * @param fonts    parsed fonts, for this thread alone
  */
-record Report(Review review, byte[] input, String manifest) {
+record Report(Review review, byte[] input, String manifest, Fonts fonts) {
 }

@@ -21,6 +21,7 @@ import org.shortgrain.part.reader.Problem;
 import org.shortgrain.part.reader.Reading;
 import org.shortgrain.report.AtomicFile;
 import org.shortgrain.report.json.ReviewJson;
+import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.report.text.ReviewText;
 import org.shortgrain.review.Review;
 import picocli.CommandLine.Command;
@@ -66,8 +67,10 @@ final class ReviewCommand implements Callable<Integer> {
         PartReader reader = new PartReader(knowledge.vocabularies());
         Reviewer reviewer = new Reviewer(knowledge, Wording.shipped(), Main.Version.text());
         ExitCode worst = ExitCode.OK;
-        for (Path part : parts) {
-            worst = worst.worse(review(part, reader, reviewer, knowledge));
+        try (Fonts fonts = Fonts.load()) {
+            for (Path part : parts) {
+                worst = worst.worse(review(part, reader, reviewer, knowledge, fonts));
+            }
         }
         return worst.code();
     }
@@ -87,7 +90,7 @@ final class ReviewCommand implements Callable<Integer> {
         }
     }
 
-    private ExitCode review(Path part, PartReader reader, Reviewer reviewer, Knowledge knowledge) {
+    private ExitCode review(Path part, PartReader reader, Reviewer reviewer, Knowledge knowledge, Fonts fonts) {
         PrintWriter err = command.commandLine().getErr();
         Reading reading = reader.read(part);
         if (reading instanceof Reading.Refused refused) {
@@ -101,7 +104,7 @@ final class ReviewCommand implements Callable<Integer> {
         Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
         Review review = ReviewJson.sealed(reviewer.review(read.description(), input, read.paths(),
                 dateOf(read.description())));
-        Report report = new Report(review, read.source().bytes(), knowledge.rulebook().files().manifest());
+        Report report = new Report(review, read.source().bytes(), knowledge.rulebook().files().manifest(), fonts);
         return write(part, report);
     }
 
