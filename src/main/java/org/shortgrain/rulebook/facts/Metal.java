@@ -143,6 +143,33 @@ public record Metal(String alloy, String temper, String family, String stated, b
         return temperFacts.map(Temper::relief).orElse("");
     }
 
+    /** {@return whether the temper is a heat-treated one by its digits and the mill made it} */
+    public boolean isTemperByMill() {
+        return temperFacts.isPresent() && !temperFacts.get().byUser();
+    }
+
+    /** {@return whether it is an aluminium alloy in an artificially aged temper: T6, T7, T8 or a variant} */
+    public boolean isArtificiallyAged() {
+        String digits = temperFacts.map(Temper::family).orElse("");
+        return isAluminium() && (digits.startsWith("T6") || digits.startsWith("T7") || digits.startsWith("T8"));
+    }
+
+    /** {@return whether it is a 2xxx alloy that was aged at room temperature only} */
+    public boolean isNaturallyAged() {
+        return isSeries(2) && isTemper("T3", "T31", "T36", "T361", "T37", "T39", "T4", "T42");
+    }
+
+    /** {@return whether the trade gave the alloy or this temper of it up for stress corrosion: 7079 and 2020 in any temper,
+     * 7178 and 7001 in T6} */
+    public boolean isGivenUp() {
+        return isAlloy("7079", "2020") || isAlloy("7178", "7001") && isTemper("T6");
+    }
+
+    /** {@return alloy and temper as stated, for texts} */
+    public String say() {
+        return stated.isEmpty() ? "The material" : stated;
+    }
+
     /**
      * {@return whether the material is susceptible along a direction}
      *

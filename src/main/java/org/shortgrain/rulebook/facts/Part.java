@@ -16,6 +16,7 @@ import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Planning;
 import org.shortgrain.part.Product;
 import org.shortgrain.part.Purpose;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Service;
 import org.shortgrain.part.Stated;
@@ -31,6 +32,13 @@ import org.shortgrain.review.FactorState;
  * @param zone        the zone as the tables know it
  */
 public record Part(PartDescription description, Metal metal, Route route, Zone zone) {
+
+    /** Thickness from which roughing before the heat treatment is the habit of the trade (m). */
+    private static final double WORTH_ROUGHING = 0.038;
+    /** Thickness above which plate is expected to carry relief digits: 0.25 in (m). */
+    private static final double THIN_PLATE = 0.00635;
+    /** Thickness above which bar, extrusion and hand forging are expected to: 1 in (m). */
+    private static final double THIN_STOCK = 0.0254;
 
     /** {@return why the part is reviewed; a design if not stated} */
     public Purpose purpose() {
@@ -91,6 +99,52 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return isForm(Product.DIE_FORGING, Product.HAND_FORGING, Product.FORGING, Product.RING_ROLLED);
     }
 
+    /** {@return whether it is cut from stock that a mill delivers in its final temper: sheet, plate, bar, extrusion, tube} */
+    public boolean isMillProduct() {
+        return isForm(Product.SHEET, Product.PLATE, Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.EXTRUSION,
+                Product.TUBE);
+    }
+
+    /** {@return the section at quench as stated, for texts} */
+    public String saySection() {
+        return form().field(Form::heatTreatThickness).single().map(Range::entered).orElse("not stated");
+    }
+
+    /** {@return the temperatures of service as stated, for texts} */
+    public String sayTemperature() {
+        return "temperature " + environment().field(Environment::temperature).single().map(Range::entered)
+                .orElse("not stated");
+    }
+
+    /** {@return whether metal flow shaped it, so that its outline does not tell its grain: a forging or an extrusion} */
+    public boolean isFlowShaped() {
+        return isForging() || isForm(Product.EXTRUSION);
+    }
+
+    /** {@return whether it is cut from solid bar or forging} */
+    public boolean isSolidStock() {
+        return isForm(Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.HAND_FORGING, Product.DIE_FORGING,
+                Product.FORGING);
+    }
+
+    /** {@return whether it is a bar that may be worked alike both ways across: not stated to be more than twice as wide as
+     * thick} */
+    public boolean isSquarishBar() {
+        double width = form().field(Form::heatTreatWidth).candidates().stream().mapToDouble(Range::lowest).min().orElse(0);
+        return isForm(Product.BAR_ROLLED, Product.BAR_COLD_FINISHED) && width <= 2 * sectionAtQuench();
+    }
+
+    /** {@return length as stated (m); NaN if not stated, which no comparison holds for} */
+    public double length() {
+        return form().field(Form::length).candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+    }
+
+    /** {@return greatest tilt of the flow lines as stated (degrees); NaN if not stated} */
+    public double grainTilt() {
+        return Math.toDegrees(grain().field(Grain::tilt).candidates().stream().mapToDouble(Range::highest).max()
+                .orElse(Double.NaN));
+    }
+
     /** {@return the greatest section at quench as stated (m); 0 if not stated} */
     public double sectionAtQuench() {
         return form().field(Form::heatTreatThickness).candidates().stream().mapToDouble(range -> range.highest()).max()
@@ -106,6 +160,39 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return quenched && !relieved;
     }
 
+    /** {@return whether it is quenched at 38 mm or more and at least twice its thinnest finished section: where roughing
+     * before the heat treatment is the habit of the trade} */
+    public boolean isQuenchedFarTooThick() {
+        double thinnest = form().field(Form::finishedThickness).candidates().stream().mapToDouble(Range::lowest).min()
+                .orElse(Double.NaN);
+        return sectionAtQuench() >= WORTH_ROUGHING && sectionAtQuench() >= 2 * thinnest;
+    }
+
+    /** {@return whether it is bought quenched, thick, and without relief digits: plate above 0.25 in, hand forging, bar or
+     * extrusion above 1 in (where relief digits are expected, MIL-HDBK-5J Table 3.1.2, secondary)} */
+    public boolean isThickStockUnrelieved() {
+        boolean thick = isForm(Product.PLATE) && sectionAtQuench() > THIN_PLATE
+                || isForm(Product.HAND_FORGING, Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.EXTRUSION)
+                        && sectionAtQuench() > THIN_STOCK;
+        return thick && isUnrelieved() && route.lastQuench().isEmpty();
+    }
+
+    /** {@return whether the stress-relief digits are those of another form: 510 and 511 are for what is extruded or drawn,
+     * 54 for what has a die, 51 and 52 not for castings, 52 not for what is rolled thin or extruded (by ANSI H35.1 as
+     * MIL-HDBK-5J Table 3.1.2 has it, secondary)} */
+    public boolean isReliefOfAnotherForm() {
+        if (!product().isKnown()) {
+            return false;
+        }
+        return switch (metal.reliefDigits()) {
+            case "510", "511" -> !isForm(Product.EXTRUSION, Product.TUBE);
+            case "54" -> !isForm(Product.DIE_FORGING, Product.FORGING);
+            case "52" -> isForm(Product.SHEET, Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.EXTRUSION,
+                    Product.CASTING);
+            default -> false;
+        };
+    }
+
     /** {@return whether the temper's digits claim a relief that a quench on the card undid and nothing did again} */
     public boolean isReliefLost() {
         return metal.isRelievedByTemper() && route.lastQuench().isPresent() && isUnrelieved();
@@ -114,6 +201,16 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     /** {@return grain directions} */
     public Stated<Grain> grain() {
         return description.grain();
+    }
+
+    /** {@return whether the project uses the threshold in full, without a factor below 1} */
+    public boolean isThresholdUsedInFull() {
+        return description.review().field(review -> review.thresholdFactor()).surely(factor -> factor >= 1);
+    }
+
+    /** {@return whether some areas are stated to be peened} */
+    public boolean namesPeenedAreas() {
+        return surface().field(Surface::peened).any(areas -> !areas.isEmpty());
     }
 
     /** {@return surface treatment of the part} */

@@ -17,6 +17,9 @@ import org.shortgrain.part.Load;
 import org.shortgrain.part.LoadSource;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.Neighbour;
+import org.shortgrain.part.Provenance;
+import org.shortgrain.part.ResidualState;
+import org.shortgrain.part.ResidualStress;
 import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.Surface;
@@ -42,6 +45,9 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         FactorJudgement material, FactorJudgement stress, FactorJudgement environment, List<Tension> tensions,
         List<Computed> computed) {
 
+    private static final double LETTER_C_SHARE = 0.25;
+    /** 14.5 ksi (Pa). */
+    private static final double LETTER_C_LEAST = 14.5 * 6.894757293168361e6;
     private static final Set<FitKind> INTERFERENCE = Set.of(FitKind.PRESS_BUSHING, FitKind.SHRINK_BUSHING,
             FitKind.EXPANDED_BUSHING, FitKind.PRESS_PIN, FitKind.TAPER_PIN, FitKind.INTERFERENCE_FASTENER);
 
@@ -110,9 +116,27 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return governing().filter(Tension::reachesThreshold).isPresent();
     }
 
-    /** {@return whether the material is susceptible across the short grain and that may be pulled here} */
+    /** {@return whether it is an aluminium alloy susceptible across the short grain and that may be pulled here; other
+     * metals are rated alike in all directions} */
     public boolean isShortGrainAtRisk() {
-        return mayPullShort() && metal().isSusceptible(GrainDirection.ST);
+        return isAtRisk(GrainDirection.ST);
+    }
+
+    /** {@return whether it is an aluminium alloy susceptible along the long transverse grain and that may be pulled here} */
+    public boolean isLongTransverseAtRisk() {
+        return isAtRisk(GrainDirection.LT);
+    }
+
+    private boolean isAtRisk(GrainDirection direction) {
+        return metal().isAluminium() && mayPull(direction) && metal().isSusceptible(direction);
+    }
+
+    /** {@return whether the tension across the short grain exceeds the project's factor times the level of letter C: 25 %
+     * of the least yield strength or 14.5 ksi, whichever is higher (MIL-HDBK-5J Table 3.1.2.3.1(a), secondary)} */
+    public boolean isAboveLetterC() {
+        double yield = metal().yield().getOrDefault(GrainDirection.ST, 0.0);
+        double level = Math.max(LETTER_C_SHARE * yield, LETTER_C_LEAST);
+        return tension(GrainDirection.ST).filter(one -> one.high() > one.factor() * level).isPresent();
     }
 
     /** {@return whether lasting tension reaches the limit here} */
@@ -185,6 +209,32 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
     /** {@return whether there certainly is an interference fit} */
     public boolean isPressed() {
         return fit().field(Fit::kind).surely(INTERFERENCE::contains);
+    }
+
+    /** {@return whether the place is a detail that assembly loads: a hole, a thread, a shaft or a joined face} */
+    public boolean isLoadedDetail() {
+        return isHole() || is(FeatureKind.FAYING_SURFACE, FeatureKind.EXTERNAL_THREAD, FeatureKind.SHAFT);
+    }
+
+    /** {@return whether the place is cut locally, so that the metal beside it holds the stress: groove, pocket, fillet or
+     * hole} */
+    public boolean isLocalCut() {
+        return isHole() || is(FeatureKind.GROOVE, FeatureKind.POCKET, FeatureKind.FILLET);
+    }
+
+    /** {@return whether lasting loads are stated and all of them are those of flight} */
+    public boolean carriesFlightLoadsOnly() {
+        return !loads().isEmpty() && loads().stream().allMatch(load -> load.source().is(LoadSource.ONE_G_FLIGHT));
+    }
+
+    /** {@return whether compression is stated at the surface here and no measurement stands behind it} */
+    public boolean claimsCompression() {
+        Stated<ResidualStress> residual = feature.residualStress();
+        boolean measured = residual.field(ResidualStress::kind).is(Provenance.Kind.MEASURED)
+                || residual.field(ResidualStress::method).isKnown();
+        boolean compressed = residual.field(ResidualStress::state).is(ResidualState.COMPRESSIVE)
+                || residual.field(ResidualStress::value).surely(value -> value.highest() < 0);
+        return compressed && !measured;
     }
 
     /** {@return the hole here and what sits in it} */

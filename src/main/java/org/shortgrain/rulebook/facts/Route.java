@@ -2,6 +2,7 @@ package org.shortgrain.rulebook.facts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -170,6 +171,71 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
     /** {@return the last solution treatment, hardening or quench: what sets the quench stress} */
     public Optional<Step> lastQuench() {
         return last("quench").or(() -> last("solution_heat_treat", "harden"));
+    }
+
+    /** {@return whether the part is roughed before its last quench} */
+    public boolean isRoughedBeforeQuench() {
+        return lastQuench().filter(quench -> hasBefore(quench, "rough_machine")).isPresent();
+    }
+
+    /**
+     * {@return whether a step straightens artificially aged aluminium for good: it comes after the ageing, or the card
+     * neither ages nor quenches before it, and no heat treatment or mechanical relief follows}
+     *
+     * @param step the step
+     */
+    public boolean isStraightenedAged(Step step) {
+        boolean aged = hasBefore(step, "age") || !hasBefore(step, "quench", "kind:solution_treatment", "heat_treat");
+        return step.does("straighten") && aged
+                && !hasAfter(step, "age", "heat_treat", "kind:solution_treatment", "kind:mechanical_relief");
+    }
+
+    /**
+     * {@return whether a step straightens hardened steel for good: no hardening follows}
+     *
+     * @param step the step
+     */
+    public boolean isStraightenedHard(Step step) {
+        return step.does("straighten") && !hasAfter(step, "harden", "heat_treat");
+    }
+
+    /**
+     * {@return whether a bath that charges steel with hydrogen follows a step without a stress relief in between}
+     *
+     * @param step the step
+     */
+    public boolean isChargedUnrelieved(Step step) {
+        return after(step).filter(later -> later.isKind("hydrogen_charging"))
+                .anyMatch(bath -> after(step).filter(one -> one.position() < bath.position())
+                        .noneMatch(one -> one.is("stress_relieve", "temper")));
+    }
+
+    /**
+     * {@return whether a step comes between quench and ageing and nothing keeps the metal cold until then}
+     *
+     * @param step the step
+     */
+    public boolean isFreshlyQuenched(Step step) {
+        return lastBefore(step, "quench")
+                .filter(quench -> after(quench).filter(one -> one.position() < step.position())
+                        .noneMatch(one -> one.is("age", "refrigerate")))
+                .isPresent();
+    }
+
+    /**
+     * {@return whether the card ages, states every temperature of it, and none reaches a limit}
+     *
+     * @param limit temperature (degC)
+     */
+    public boolean isAgedBelow(double limit) {
+        List<Step> ages = all("age");
+        return !ages.isEmpty() && ages.stream().allMatch(age -> age.hottest() < limit);
+    }
+
+    /** {@return the ageing temperatures as stated, for texts} */
+    public String sayAgeing() {
+        return all("age").stream().map(age -> age.label() + ": " + age.sayTemperature())
+                .collect(Collectors.joining("; "));
     }
 
     /**

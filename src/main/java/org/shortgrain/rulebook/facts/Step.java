@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shortgrain.part.AgeStep;
 import org.shortgrain.part.Done;
@@ -93,6 +94,11 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
         return stated.op().single().map(op -> "op " + op + " (" + word + ")").orElse(word);
     }
 
+    /** {@return its temperatures as stated, for texts} */
+    public String sayTemperature() {
+        return temperatures().map(Range::entered).collect(Collectors.joining(", ", "temperature ", ""));
+    }
+
     /** {@return where it stands in the description} */
     public Location at() {
         return stated.origin().at();
@@ -160,6 +166,30 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
     /** {@return the greatest thickness of the layer that it puts on (mm); NaN if not stated} */
     public double layer() {
         return greatest(stated.thickness()) * MILLIMETRES;
+    }
+
+    /**
+     * {@return whether its medium certainly is one of some media}
+     *
+     * @param media words that the medium contains
+     */
+    public boolean isIn(String... media) {
+        return Wording.names(stated.medium(), media);
+    }
+
+    /** {@return whether the medium of a quench is not stated, or the temperature of a liquid one} */
+    public boolean isBathOpen() {
+        return stated.medium().isMissing() || stated.temperature().isMissing() && !isIn("air");
+    }
+
+    /**
+     * {@return whether a permanent set is stated and lies outside a range}
+     *
+     * @param least least share
+     * @param most  greatest share
+     */
+    public boolean isSetOutside(double least, double most) {
+        return stated.set().any(range -> range.lowest() < least || range.highest() > most);
     }
 
     /** {@return whether the metal certainly comes off one side only} */
