@@ -9,6 +9,7 @@ import org.shortgrain.part.Evidence;
 import org.shortgrain.part.Fluid;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.Grain;
+import org.shortgrain.part.GrainBasis;
 import org.shortgrain.part.Identity;
 import org.shortgrain.part.Inspection;
 import org.shortgrain.part.Material;
@@ -137,6 +138,25 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     /** {@return length as stated (m); NaN if not stated, which no comparison holds for} */
     public double length() {
         return form().field(Form::length).candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+    }
+
+    /**
+     * {@return whether the grain directions certainly rest on one of some bases}
+     *
+     * @param bases the bases
+     */
+    public boolean isGrainBy(GrainBasis... bases) {
+        return grain().field(Grain::basis).isOneOf(bases);
+    }
+
+    /** {@return where the grain runs out at the surface} */
+    public Stated<List<String>> endGrain() {
+        return grain().field(Grain::endGrainExposed);
+    }
+
+    /** {@return the parting plane of a die forging} */
+    public Stated<String> partingLine() {
+        return grain().field(Grain::partingLine);
     }
 
     /** {@return greatest tilt of the flow lines as stated (degrees); NaN if not stated} */

@@ -125,7 +125,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public boolean hasAfter(Step step, String... operations) {
-        return after(step).anyMatch(later -> later.matches(operations));
+        return after(step).anyMatch(later -> later.isAny(operations));
     }
 
     /**
@@ -135,7 +135,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public boolean hasBefore(Step step, String... operations) {
-        return before(step).anyMatch(earlier -> earlier.matches(operations));
+        return before(step).anyMatch(earlier -> earlier.isAny(operations));
     }
 
     /**
@@ -145,7 +145,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public Optional<Step> lastBefore(Step step, String... operations) {
-        return before(step).filter(earlier -> earlier.matches(operations)).reduce((one, next) -> next);
+        return before(step).filter(earlier -> earlier.isAny(operations)).reduce((one, next) -> next);
     }
 
     /**

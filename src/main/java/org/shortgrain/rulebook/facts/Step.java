@@ -126,7 +126,7 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public boolean does(String... operations) {
-        return isDone() && matches(operations);
+        return isDone() && isAny(operations);
     }
 
     /**
@@ -134,7 +134,7 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
      *
      * @param operations canonical words, or kinds written {@code kind:name}
      */
-    public boolean matches(String... operations) {
+    public boolean isAny(String... operations) {
         return Stream.of(operations).anyMatch(one -> one.startsWith(KIND) ? isKind(one.substring(KIND.length()))
                 : is(one));
     }
