@@ -2,13 +2,11 @@ package org.shortgrain.assessment;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
-import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
-import org.shortgrain.part.Vocabulary;
 import org.shortgrain.part.reader.Vocabularies;
 import org.shortgrain.reference.QuenchTables;
 import org.shortgrain.reference.ReferenceTables;
+import org.shortgrain.reference.RulebookWords;
 import org.shortgrain.rulebook.Rulebook;
 import org.shortgrain.rulebook.RulebookFiles;
 
@@ -41,30 +39,6 @@ public record Knowledge(Rulebook rulebook, ReferenceTables tables, QuenchTables 
 
     /** {@return the words that a description may use} */
     public Vocabularies vocabularies() {
-        return new TableWords(tables);
-    }
-
-    /** The words of the tables. */
-    private record TableWords(ReferenceTables tables) implements Vocabularies {
-
-        @Override
-        public List<String> words(Vocabulary.List list) {
-            return switch (list) {
-                case OPERATIONS -> tables.operations().words().stream().sorted().toList();
-                case ZONES -> tables.zones().words().stream().sorted().toList();
-                case FLUIDS -> tables.fluids().words().stream().sorted().toList();
-                case FAMILIES -> tables.materials().alloys().families().stream().sorted().toList();
-            };
-        }
-
-        @Override
-        public Optional<String> canonical(Vocabulary.List list, String entered) {
-            return switch (list) {
-                case OPERATIONS -> tables.operations().find(entered).map(one -> one.word());
-                case ZONES -> tables.zones().find(entered).map(one -> one.word());
-                case FLUIDS -> tables.fluids().find(entered).map(one -> one.word());
-                case FAMILIES -> Optional.of(entered).filter(tables.materials().alloys().families()::contains);
-            };
-        }
+        return new RulebookWords(tables);
     }
 }

@@ -68,7 +68,8 @@ final class Forms {
                 .flatMap(inner -> places(inner, path + "/" + field.key(), key))));
     }
 
-    private static Optional<Class<? extends Record>> inside(Expected.Field field) {
+    /** The group that stands at a key, or in the list there. */
+    static Optional<Class<? extends Record>> inside(Expected.Field field) {
         Expected item = field.expected() instanceof Expected.ListOf list ? list.item() : field.expected();
         return item instanceof Expected.Group group ? Optional.of(group.type()) : Optional.empty();
     }

@@ -2,27 +2,28 @@ package org.shortgrain.part.reader;
 
 import java.util.HashSet;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.shortgrain.part.PartDescription;
 
-/** Visits every key of the form once for each group it stands in. */
+/** Visits every key of every group of the form. */
 final class FormWalk {
     private final Forms forms = new Forms();
     private final Set<Class<?>> seen = new HashSet<>();
 
     static void keys(Consumer<String> visitor) {
+        fields((group, field) -> visitor.accept(field.key()));
+    }
+
+    static void fields(BiConsumer<Class<? extends Record>, Expected.Field> visitor) {
         new FormWalk().visit(PartDescription.class, visitor);
     }
 
-    private void visit(Class<? extends Record> type, Consumer<String> visitor) {
-        if (!seen.add(type)) {
-            return;
-        }
-        for (Expected.Field field : forms.of(type).all()) {
-            visitor.accept(field.key());
-            Expected item = field.expected() instanceof Expected.ListOf list ? list.item() : field.expected();
-            if (item instanceof Expected.Group group) {
-                visit(group.type(), visitor);
+    private void visit(Class<? extends Record> type, BiConsumer<Class<? extends Record>, Expected.Field> visitor) {
+        if (seen.add(type)) {
+            for (Expected.Field field : forms.of(type).all()) {
+                visitor.accept(type, field);
+                Forms.inside(field).ifPresent(inner -> visit(inner, visitor));
             }
         }
     }

@@ -1,0 +1,87 @@
+package org.shortgrain.part.reader;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.shortgrain.part.PartDescription;
+
+/**
+ * Which keys of a description are read but judged by nothing, so that nobody takes an entry for a verdict.
+ *
+ * <p>A key counts as judged if some rule or computation of the tool asks for it. The list of those is not kept by hand: a
+ * test finds them by looking, in the compiled classes of the rules, the look-ups and the computations, for calls of the
+ * records' accessors, and holds the shipped list against what it finds. It says that a key is asked for somewhere, not
+ * that it bore on this part. Keys that only a rule of an edited rulebook asks for still count as unjudged.
+ */
+public final class UnjudgedKeys {
+    private static final String LIST = "/schema/judged-keys.txt";
+    /** Groups whose text is carried into the report and never judged. */
+    private static final Set<String> RECORD_KEEPING = Set.of("ReviewRequest", "Identity", "Drawing", "Planning",
+            "ForgingDrawing");
+    private static final String REMARKS = "remarks";
+
+    private final Forms forms = new Forms();
+    private final Set<String> judged;
+
+    UnjudgedKeys(Set<String> judged) {
+        this.judged = Set.copyOf(judged);
+    }
+
+    /**
+     * {@return the keys that nothing judges, in the order of the file, as paths with a star for the number of a list item,
+     * such as sides in any row of the route}
+     *
+     * @param paths the paths of a {@link Reading.Read}
+     */
+    public static List<String> among(List<String> paths) {
+        return new UnjudgedKeys(shipped()).of(paths);
+    }
+
+    static Set<String> shipped() {
+        try (InputStream in = UnjudgedKeys.class.getResourceAsStream(LIST)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().collect(Collectors.toSet());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    List<String> of(List<String> paths) {
+        Set<String> unjudged = new LinkedHashSet<>();
+        paths.forEach(path -> unjudged(path).ifPresent(unjudged::add));
+        return List.copyOf(unjudged);
+    }
+
+    /** The path with stars, if it leads to a value that nothing asks for. */
+    private Optional<String> unjudged(String path) {
+        Class<? extends Record> group = PartDescription.class;
+        StringBuilder general = new StringBuilder();
+        boolean asked = true;
+        for (String key : path.substring(1).split("/")) {
+            Optional<Expected.Field> field = group == null ? Optional.empty() : forms.of(group).named(key);
+            general.append('/').append(field.isPresent() ? key : "*");
+            if (field.isPresent()) {
+                asked = isAsked(group, field.get());
+                group = Forms.inside(field.get()).orElse(null);
+            }
+        }
+        boolean isValue = group == null;
+        return isValue && !asked ? Optional.of(general.toString().replaceFirst("/\\*$", "")) : Optional.empty();
+    }
+
+    private boolean isAsked(Class<? extends Record> group, Expected.Field field) {
+        boolean text = field.expected() instanceof Expected.Text
+                || field.expected() instanceof Expected.ListOf list && list.item() instanceof Expected.Text;
+        boolean recordKeeping = text && (RECORD_KEEPING.contains(group.getSimpleName()) || field.key().equals(REMARKS));
+        return recordKeeping || judged.contains(name(group, field));
+    }
+
+    static String name(Class<? extends Record> group, Expected.Field field) {
+        return group.getSimpleName() + "." + field.key();
+    }
+}
