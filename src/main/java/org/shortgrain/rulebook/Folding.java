@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.shortgrain.part.Location;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.Finding;
@@ -44,7 +45,7 @@ final class Folding {
      * @param raised what was raised, in any order
      */
     List<Finding> findings(Collection<Findings.Raised> raised) {
-        List<Draft> drafts = new ArrayList<>(merged(raised));
+        List<Draft> drafts = merged(raised);
         drafts.sort(order());
         List<Draft> kept = folded(drafts);
         List<Finding> findings = new ArrayList<>();
@@ -58,18 +59,22 @@ final class Folding {
     }
 
     /** The same rule may match twice for one reason: the same statement at the same place is one finding. */
-    private Collection<Draft> merged(Collection<Findings.Raised> raised) {
-        Map<Object, Draft> drafts = new LinkedHashMap<>();
-        List<Findings.Raised> sorted = new ArrayList<>(raised);
-        // the engine's order of firing is not fixed; evidence must not depend on it
-        sorted.sort(Comparator.comparing((Findings.Raised one) -> one.evidence().toString())
-                .thenComparing(one -> one.at().toString()));
-        for (Findings.Raised one : sorted) {
-            drafts.computeIfAbsent(List.of(one.rule(), one.feature(), one.statement()),
-                    key -> new Draft(rules.get(one.rule()), one.feature(), one.statement()))
-                    .add(one.evidence(), one.at());
+    private List<Draft> merged(Collection<Findings.Raised> raised) {
+        Map<Object, List<Findings.Raised>> same = raised.stream().collect(Collectors.groupingBy(
+                one -> List.of(one.rule(), one.feature(), one.statement()), LinkedHashMap::new, Collectors.toList()));
+        return same.values().stream().map(this::draft).collect(Collectors.toCollection(ArrayList::new));
+    }
+
+    private Draft draft(List<Findings.Raised> same) {
+        Findings.Raised first = same.get(0);
+        Draft draft = new Draft(rules.get(first.rule()), first.feature(), first.statement());
+        if (same.size() > 1) {
+            // the engine's order of firing is not fixed; the order of evidence must not depend on it
+            same.sort(Comparator.comparing((Findings.Raised one) -> one.evidence().toString())
+                    .thenComparing(one -> one.at().toString()));
         }
-        return drafts.values();
+        same.forEach(one -> draft.add(one.evidence(), one.at()));
+        return draft;
     }
 
     private Comparator<Draft> order() {
@@ -90,10 +95,10 @@ final class Folding {
     private List<Draft> folded(List<Draft> drafts) {
         Map<Draft, Draft> home = new LinkedHashMap<>();
         for (Draft draft : drafts) {
-            for (Draft other : drafts) {
-                if (other != draft && draft.covers(other) && subsumed(draft.rule).contains(other.rule.id())) {
-                    home.putIfAbsent(other, draft);
-                }
+            Set<String> subsumed = subsumed(draft.rule);
+            if (!subsumed.isEmpty()) {
+                drafts.stream().filter(other -> draft.covers(other) && subsumed.contains(other.rule.id()))
+                        .forEach(other -> home.putIfAbsent(other, draft));
             }
         }
         List<Draft> kept = new ArrayList<>();

@@ -20,7 +20,10 @@ final class RuleMetadata {
     private static final Pattern ID = Pattern.compile("[A-Z][A-Z0-9]*-\\d{2,4}");
     private static final Set<String> REQUIRED = Set.of("title", "factor", "grade", "sources", "why", "remedies");
     private static final Set<String> OPTIONAL = Set.of("applies", "subsumes");
-    private static final String BETWEEN = ";;";
+    private static final Pattern BETWEEN = Pattern.compile(";;");
+    private static final Pattern SPACE = Pattern.compile("\\s+");
+    private static final Pattern WORD_GAP = Pattern.compile("[\\s,]+");
+    private static final Pattern BAR = Pattern.compile("\\|");
 
     private final String id;
     private final String file;
@@ -47,7 +50,7 @@ final class RuleMetadata {
         if (text.length() >= 2 && text.startsWith("\"") && text.endsWith("\"")) {
             text = text.substring(1, text.length() - 1);
         }
-        return text.replace("\\\"", "\"").replace("\\\\", "\\").replaceAll("\\s+", " ").strip();
+        return SPACE.matcher(text.replace("\\\"", "\"").replace("\\\\", "\\")).replaceAll(" ").strip();
     }
 
     /** {@return what is wrong with it; empty if it is complete} */
@@ -92,7 +95,7 @@ final class RuleMetadata {
     }
 
     private static Citation citation(String text) {
-        String[] parts = text.split("\\|", -1);
+        String[] parts = BAR.split(text, -1);
         if (parts.length != 3 || parts[0].isBlank()) {
             throw new IllegalArgumentException("'" + text + "' is not of the form id | clause | status");
         }
@@ -100,12 +103,12 @@ final class RuleMetadata {
     }
 
     private List<String> parts(String key) {
-        return Arrays.stream(values.getOrDefault(key, "").split(BETWEEN)).map(String::strip)
+        return BETWEEN.splitAsStream(values.getOrDefault(key, "")).map(String::strip)
                 .filter(part -> !part.isEmpty()).toList();
     }
 
     private List<String> words(String key) {
-        return Arrays.stream(values.getOrDefault(key, "").split("[\\s,]+")).filter(word -> !word.isEmpty()).toList();
+        return WORD_GAP.splitAsStream(values.getOrDefault(key, "")).filter(word -> !word.isEmpty()).toList();
     }
 
     private String upper(String key) {
