@@ -19,6 +19,7 @@ import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.ReviewRequest;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.StressDirection;
+import org.shortgrain.part.reader.UnjudgedKeys;
 import org.shortgrain.reference.Source;
 import org.shortgrain.reference.StandIns;
 import org.shortgrain.review.Assumption;
@@ -222,7 +223,7 @@ public final class Reviewer {
                 verdict.because(), features, outcome.findings(), questions, ledger.assumptions(),
                 ledger.calculations(), material.lines(), RouteReading.lines(route, outcome.findings()),
                 StatedLines.of(description), outcome.applied(), outcome.notApplicable(),
-                List.of(), sources(ledger, material, features, outcome),
+                UnjudgedKeys.among(paths), sources(ledger, material, features, outcome),
                 wording.cautions(description, verdict.verdict()));
     }
 
