@@ -63,19 +63,22 @@ final class BlankStress {
         BoundViews bound = new BoundViews(c);
         double left = creditedShare(c);
         double stronger = published.upperYield().high();
+        double scatter = published.model().high();
         List<ResidualField> nominal = scaled(bound.nominal(), left);
-        List<ResidualField> upper = scaled(bound.upper(), left * stronger);
+        List<ResidualField> upper = scaled(bound.upper(), left * Math.max(stronger, scatter));
         models.ifPresent(m -> {
             nominal.addAll(scaled(m.asQuenched(c.material(), coldWater), left));
             upper.addAll(scaled(m.asQuenched(c.material().withYieldTimes(stronger), coldWater), left));
+            upper.addAll(scaled(m.asQuenched(c.material(), coldWater), left * scatter));
         });
         List<String> notes = new ArrayList<>(List.of(c.quench() instanceof Quench.Unknown
                 ? "the quench is not known: the bound from the W-temper yield stands, and no compression is credited"
                 : "the models do not hold here: the bound from the W-temper yield stands"));
         notes.addAll(reliefNotes(c));
         return new BlankViews(scaled(bound.nominal(), 0), nominal, upper, atLeast(c), validity, String.format(
-                Locale.ROOT, "lower end: a mild quench leaves nothing; value: the bound%s; upper end: the same with %.2g"
-                        + " times the flow stress", models.isPresent() ? " or the cold-water model" : "", stronger),
+                Locale.ROOT, "lower end: a mild quench leaves nothing; value: the bound%s; upper end: the larger of"
+                        + " %.3g of the value and of %.2g times the flow stress",
+                models.isPresent() ? " or the cold-water model" : "", scatter, stronger),
                 List.of(), sources(c, Optional.empty()), notes);
     }
 

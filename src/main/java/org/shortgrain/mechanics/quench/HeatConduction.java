@@ -18,6 +18,8 @@ final class HeatConduction {
 
     /** Iteration ends when no temperature moves by more, K. */
     private static final double CONVERGED = 1e-7;
+    /** A step whose last iteration still moves a temperature by more is no solution, K. */
+    private static final double ACCEPTABLE = 1e-4;
     private static final int MOST_ITERATIONS = 30;
     /** From this iteration on old and new are averaged: needed near the boiling peak of the film only. */
     private static final int UNDAMPED_ITERATIONS = 6;
@@ -31,6 +33,9 @@ final class HeatConduction {
     private final double[] conductivity;
     private final double[] storage;
     private final double[] solution;
+    /** Rate of change over the last step taken, K/s: carried on, it is where the next iteration begins. */
+    private final double[] rate;
+    private double lastStep;
 
     HeatConduction(SectionGrid grid, QuenchMaterial material, FilmCoefficient film, double startTemperature) {
         this.grid = grid;
@@ -43,6 +48,7 @@ final class HeatConduction {
         conductivity = new double[n];
         storage = new double[n];
         solution = new double[n];
+        rate = new double[n];
         Arrays.fill(temperature, startTemperature);
     }
 
@@ -55,28 +61,32 @@ final class HeatConduction {
      * Computes the temperatures after one more step, without taking it.
      *
      * @param dt time step, s
-     * @return largest change of any temperature, K
+     * @return largest change of any temperature, K; infinite where the iteration did not settle
      */
     double propose(double dt) {
-        System.arraycopy(temperature, 0, proposed, 0, temperature.length);
-        for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
+        lastStep = dt;
+        for (int i = 0; i < temperature.length; i++) {
+            proposed[i] = temperature[i] + dt * rate[i];
+        }
+        double moved = Double.POSITIVE_INFINITY;
+        for (int iteration = 0; iteration < MOST_ITERATIONS && moved >= CONVERGED; iteration++) {
             assemble(dt);
             system.factor();
             system.solve(solution);
-            double moved = largestDifference(solution, proposed);
+            moved = largestDifference(solution, proposed);
             double weight = iteration < UNDAMPED_ITERATIONS ? 1 : 0.5;
             for (int i = 0; i < solution.length; i++) {
                 proposed[i] += weight * (solution[i] - proposed[i]);
             }
-            if (moved < CONVERGED) {
-                break;
-            }
         }
-        return largestDifference(proposed, temperature);
+        return moved < ACCEPTABLE ? largestDifference(proposed, temperature) : Double.POSITIVE_INFINITY;
     }
 
     /** Takes the proposed step. */
     void accept() {
+        for (int i = 0; i < temperature.length; i++) {
+            rate[i] = (proposed[i] - temperature[i]) / lastStep;
+        }
         double[] old = temperature;
         temperature = proposed;
         proposed = old;

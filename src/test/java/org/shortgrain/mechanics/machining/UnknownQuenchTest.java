@@ -47,11 +47,11 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void a_plate_of_unknown_size_shows_its_w_yield_in_plane_and_a_fifth_more_at_most() {
+    void a_plate_of_unknown_size_shows_its_w_yield_in_plane_and_a_quarter_more_at_most() {
         Computed c = exposed(unknownSize(Shape.PLATE), unknownPlace(Optional.empty()), GrainDirection.LT);
 
         assertEquals(150 * MPA, c.value().value(), EXACT);
-        assertEquals(180 * MPA, c.value().high(), EXACT);
+        assertEquals(187.5 * MPA, c.value().high(), EXACT);
         assertEquals(0, c.value().low(), EXACT);
     }
 
