@@ -32,6 +32,7 @@ public final class ReferenceTables {
     private final SectionLimits sectionLimits;
     private final Substitutions substitutions;
     private final GalvanicMembers galvanicMembers;
+    private final QuenchTables quench;
 
     private ReferenceTables(Function<String, InputStream> door, Faults faults) {
         Csv csv = new Csv(door, faults);
@@ -51,6 +52,7 @@ public final class ReferenceTables {
         this.sectionLimits = SectionLimits.read(csv, sources, materials.alloys(), materials.forms());
         this.substitutions = Substitutions.read(csv, sources, materials);
         this.galvanicMembers = GalvanicMembers.read(csv, sources, galvanic, materials.alloys());
+        this.quench = QuenchTables.read(csv, sources);
     }
 
     /**
@@ -168,5 +170,10 @@ public final class ReferenceTables {
     /** {@return where metals, platings and composites stand in the anodic index} */
     public GalvanicMembers galvanicMembers() {
         return galvanicMembers;
+    }
+
+    /** {@return metals, baths and published relief for the quench computations} */
+    public QuenchTables quench() {
+        return quench;
     }
 }

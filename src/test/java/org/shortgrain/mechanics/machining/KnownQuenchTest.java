@@ -56,7 +56,7 @@ class KnownQuenchTest {
 
     /** The reference plate cut to its lower half: -66.7 and +47.2 free, +154.1 held flat or as it was. */
     @Test
-    void all_three_ways_are_shown_and_the_worst_that_the_restraint_allows_counts() {
+    void allThreeWaysAreShownAndTheWorstThatTheRestraintAllowsCounts() {
         ExposedStress unknown = at(plate(75), bath("water20"), NONE, face(37.5, 37.5, Restraint.UNKNOWN),
                 GrainDirection.LT);
         ExposedStress free = at(plate(75), bath("water20"), NONE, face(37.5, 37.5, Restraint.FREE),
@@ -71,7 +71,7 @@ class KnownQuenchTest {
     }
 
     @Test
-    void under_a_local_cut_the_stress_of_the_blank_stays_even_if_the_part_can_bow() {
+    void underALocalCutTheStressOfTheBlankStaysEvenIfThePartCanBow() {
         FinishedSurface pocket = new FinishedSurface(OptionalDouble.of(37.5 * MM), OptionalDouble.of(37.5 * MM),
                 Restraint.FREE, true, Optional.empty(), OptionalDouble.empty());
 
@@ -81,7 +81,7 @@ class KnownQuenchTest {
 
     /** The process-order table: 100 mm blank or 30 mm rough, 25 mm wall. */
     @Test
-    void rough_machining_before_heat_treatment_turns_the_tension_of_the_wall_into_compression() {
+    void roughMachiningBeforeHeatTreatmentTurnsTheTensionOfTheWallIntoCompression() {
         Computed fromBlank = at(plate(100), bath("water20"), NONE, face(2.5, 25, Restraint.UNKNOWN),
                 GrainDirection.LT).governing();
         ExposedStress roughFirst = at(plate(30), bath("water20"), NONE, face(2.5, 25, Restraint.UNKNOWN),
@@ -94,7 +94,7 @@ class KnownQuenchTest {
     }
 
     @Test
-    void the_upper_end_takes_a_quarter_more_or_a_stronger_metal_and_the_lower_end_scatter_and_ageing() {
+    void theUpperEndTakesAQuarterMoreOrAStrongerMetalAndTheLowerEndScatterAndAgeing() {
         Band band = at(plate(75), bath("water20"), NONE, face(37.5, 20, Restraint.HELD), GrainDirection.LT)
                 .governing().value();
 
@@ -104,7 +104,7 @@ class KnownQuenchTest {
     }
 
     @Test
-    void a_bath_that_is_not_on_record_counts_as_cold_at_the_upper_end() {
+    void aBathThatIsNotOnRecordCountsAsColdAtTheUpperEnd() {
         FilmCoefficient hot = Quenches.bath("water80");
         Band recorded = at(plate(75), bath("water80"), NONE, face(37.5, 20, Restraint.HELD), GrainDirection.LT)
                 .governing().value();
@@ -118,13 +118,13 @@ class KnownQuenchTest {
 
     /** Dong et al. 2015 (abstract): 75 % less in 80 degC water; the model alone leaves 4 MPa in the core of 75 mm. */
     @Test
-    void hot_water_is_never_credited_with_less_than_publications_found() {
+    void hotWaterIsNeverCreditedWithLessThanPublicationsFound() {
         assertEquals(0.25 * 154.1 * MPA, at(plate(75), bath("water80"), NONE, face(37.5, 10, Restraint.HELD),
                 GrainDirection.LT).governing().value().value(), 0.5 * MPA);
     }
 
     @Test
-    void relief_leaves_the_published_share_and_a_stretch_at_least_25_mpa() {
+    void reliefLeavesThePublishedShareAndAStretchAtLeast25Mpa() {
         FinishedSurface core = face(37.5, 37.5, Restraint.HELD);
 
         assertEquals(25 * MPA, at(plate(75), bath("water20"), new StressRelief.Stretched(OptionalDouble.of(0.02)),
@@ -139,7 +139,7 @@ class KnownQuenchTest {
 
     /** Robinson et al. 2022 (abstract): 5 mm deep. */
     @Test
-    void an_uphill_quench_earns_no_credit_deeper_than_it_reaches() {
+    void anUphillQuenchEarnsNoCreditDeeperThanItReaches() {
         StressRelief uphill = new StressRelief.UphillQuenched(Quenches.TABLES.uphill(false), false);
 
         Computed deep = at(plate(75), bath("water20"), uphill, face(37.5, 37.5, Restraint.HELD), GrainDirection.LT)
@@ -150,7 +150,7 @@ class KnownQuenchTest {
     }
 
     @Test
-    void a_hole_through_the_thickness_doubles_the_core_stress() {
+    void aHoleThroughTheThicknessDoublesTheCoreStress() {
         FinishedSurface hole = new FinishedSurface(OptionalDouble.of(0), OptionalDouble.of(75 * MM), Restraint.FREE,
                 false, Optional.of(GrainDirection.ST), OptionalDouble.empty());
 
@@ -160,7 +160,7 @@ class KnownQuenchTest {
 
     @ParameterizedTest
     @CsvSource({"L, 225", "LT, 86", "ST, 86"})
-    void a_compact_section_carries_its_bar_stress_along_and_across(GrainDirection direction, double core) {
+    void aCompactSectionCarriesItsBarStressAlongAndAcross(GrainDirection direction, double core) {
         QuenchedSection square = new QuenchedSection(Shape.RECTANGULAR_BAR, OptionalDouble.of(75 * MM),
                 OptionalDouble.of(75 * MM));
 
@@ -170,7 +170,7 @@ class KnownQuenchTest {
 
     /** The two-dimensional check at width over thickness 1.47 found the plate's stress across, 152 MPa. */
     @Test
-    void an_oblong_section_carries_the_larger_of_bar_and_plate_across() {
+    void anOblongSectionCarriesTheLargerOfBarAndPlateAcross() {
         QuenchedSection oblong = new QuenchedSection(Shape.RECTANGULAR_BAR, OptionalDouble.of(75 * MM),
                 OptionalDouble.of(110 * MM));
 
@@ -180,7 +180,7 @@ class KnownQuenchTest {
 
     /** The same check, width over thickness 4: 62 to 67 MPa along ST inside the edge, nothing in the middle. */
     @Test
-    void a_plate_carries_short_transverse_stress_inside_its_edges_only() {
+    void aPlateCarriesShortTransverseStressInsideItsEdgesOnly() {
         QuenchedSection wide = new QuenchedSection(Shape.PLATE, OptionalDouble.of(75 * MM),
                 OptionalDouble.of(300 * MM));
 
@@ -194,7 +194,7 @@ class KnownQuenchTest {
     }
 
     @Test
-    void a_turned_bar_that_is_free_shows_compression_and_a_pocket_in_it_does_not() {
+    void aTurnedBarThatIsFreeShowsCompressionAndAPocketInItDoesNot() {
         QuenchedSection bar = QuenchedSection.of(Shape.ROUND_BAR, 100 * MM);
 
         ExposedStress turned = at(bar, bath("water20"), NONE, face(20, 60, Restraint.FREE), GrainDirection.L);
@@ -206,7 +206,7 @@ class KnownQuenchTest {
 
     @ParameterizedTest
     @CsvSource({"300, 475", "8, 475", "75, 560"})
-    void outside_their_range_the_models_are_not_asked_and_the_bound_stands(double millimetres, double temperature) {
+    void outsideTheirRangeTheModelsAreNotAskedAndTheBoundStands(double millimetres, double temperature) {
         Computed c = at(plate(millimetres), new Quench.Known(Quenches.bath("water20"), temperature, true), NONE,
                 face(millimetres / 2, millimetres / 4, Restraint.HELD), GrainDirection.LT).governing();
 
@@ -216,7 +216,7 @@ class KnownQuenchTest {
     }
 
     @Test
-    void the_curves_show_the_blank_each_way_of_release_and_the_new_surface() {
+    void theCurvesShowTheBlankEachWayOfReleaseAndTheNewSurface() {
         Computed c = at(plate(75), bath("water20"), NONE, face(25, 50, Restraint.UNKNOWN), GrainDirection.LT)
                 .governing();
 
@@ -227,7 +227,7 @@ class KnownQuenchTest {
     }
 
     @Test
-    void what_is_not_known_of_the_place_counts_as_the_worst_place() {
+    void whatIsNotKnownOfThePlaceCountsAsTheWorstPlace() {
         FinishedSurface unknown = new FinishedSurface(OptionalDouble.empty(), OptionalDouble.empty(),
                 Restraint.UNKNOWN, false, Optional.empty(), OptionalDouble.empty());
         double worst = at(plate(75), bath("water20"), NONE, unknown, GrainDirection.LT).governing().value().value();

@@ -36,7 +36,7 @@ class MachinedQuenchTest {
         "0, 37.5, 47.2, -66.7, 50.0, -173.7, 154.1, 154.1, 13.9",
         "0, 25, 58.8, 39.0, 58.8, -98.8, 196.6, 196.6, 14.9",
         "10, 35, -10.7, -71.8, 38.3, -188.4, 105.9, 105.9, 16.8"})
-    void the_machining_table_of_the_reference_plate_comes_out(double from, double to, double freeFirst,
+    void theMachiningTableOfTheReferencePlateComesOut(double from, double to, double freeFirst,
             double freeLast, double freeHighest, double flatFirst, double flatLast, double flatHighest, double bow) {
         SectionRelease release = SectionRelease.ofPlate(SOLVER.plate(of7050(75, "water20")).profile(), from * MM,
                 to * MM);
@@ -63,7 +63,7 @@ class MachinedQuenchTest {
         "30, 2.5, 27.5, -82, -82, -82, -82, , 0",
         "33, 4, 29, -64, -64, -64, -64, , 0",
         "35, 5, 30, -68, -68, -68, -68, , 0"})
-    void the_process_order_decides_the_stress_of_a_finished_wall_of_25_mm(double atQuench, double from, double to,
+    void theProcessOrderDecidesTheStressOfAFinishedWallOf25Mm(double atQuench, double from, double to,
             double freeFirst, double freeLast, double flatFirst, double flatLast, Double asItWas, double bow) {
         SectionRelease release = SectionRelease.ofPlate(SOLVER.plate(of7050(atQuench, "water20")).profile(),
                 from * MM, to * MM);
@@ -82,7 +82,7 @@ class MachinedQuenchTest {
     /** The same rough walls, of which one face is finished and the other left as quenched. */
     @ParameterizedTest
     @CsvSource({"27, 1, -114, 1.3", "30, 2.5, -102, 2.8", "33, 4, -95, 3.9", "35, 5, -103, 4.6"})
-    void an_allowance_removed_from_one_side_only_bows_the_wall_a_little(double atQuench, double allowance,
+    void anAllowanceRemovedFromOneSideOnlyBowsTheWallALittle(double atQuench, double allowance,
             double newFace, double bow) {
         StressProfile blank = SOLVER.plate(of7050(atQuench, "water20")).profile();
         SectionRelease release = SectionRelease.ofPlate(blank, allowance * MM, atQuench * MM);
@@ -93,7 +93,7 @@ class MachinedQuenchTest {
     }
 
     @Test
-    void rough_machining_before_heat_treatment_cuts_the_inner_tension_from_155_to_64_mpa() {
+    void roughMachiningBeforeHeatTreatmentCutsTheInnerTensionFrom155To64Mpa() {
         assertEquals(155 * MPA, SOLVER.plate(of7050(100, "water20")).core(), 1 * MPA);
         StressProfile wall = SectionRelease.ofPlate(SOLVER.plate(of7050(30, "water20")).profile(), 2.5 * MM,
                 27.5 * MM).after(Release.FREE_TO_BOW);
@@ -103,7 +103,7 @@ class MachinedQuenchTest {
     /** A bar of 100 mm; printed to 1 MPa on the coarse grid, where the stress lies up to 1.5 MPa lower. */
     @ParameterizedTest
     @CsvSource({"5, 182, 239", "10, 181, 231", "20, 175, 206"})
-    void boring_a_bar_shows_twice_its_core_stress_across(double bore, double hoop, double axial) {
+    void boringABarShowsTwiceItsCoreStressAcross(double bore, double hoop, double axial) {
         QuenchedBar bar = new QuenchSolver(QuenchResolution.COARSE, 1).bar(of7050(100, "water20"));
 
         BarMachining bored = BarMachining.bored(bar, bore * MM);
@@ -116,7 +116,7 @@ class MachinedQuenchTest {
 
     @ParameterizedTest
     @CsvSource({"40, 157, -182", "30, 84, -81", "20, 39, -35"})
-    void turning_a_bar_leaves_its_new_skin_in_compression(double radius, double axis, double surface) {
+    void turningABarLeavesItsNewSkinInCompression(double radius, double axis, double surface) {
         QuenchedBar bar = new QuenchSolver(QuenchResolution.COARSE, 1).bar(of7050(100, "water20"));
 
         BarMachining turned = BarMachining.turned(bar, radius * MM);
@@ -128,7 +128,7 @@ class MachinedQuenchTest {
 
     /** Exact: 1.1215; the weight function is 0.1 % off. Root: 0.78 + 2.243 sqrt(a/rho), 3.065 exact for a = rho. */
     @Test
-    void a_slot_in_uniform_stress_concentrates_it_as_the_textbook_edge_crack() {
+    void aSlotInUniformStressConcentratesItAsTheTextbookEdgeCrack() {
         double k = SlotRoot.stressIntensity(x -> 100 * MPA, 5 * MM);
 
         assertEquals(1.12263, k / (100 * MPA * Math.sqrt(Math.PI * 5 * MM)), 1e-5);
@@ -137,14 +137,14 @@ class MachinedQuenchTest {
     }
 
     @Test
-    void a_slot_in_a_quenched_skin_is_pushed_shut_and_earns_no_credit() {
+    void aSlotInAQuenchedSkinIsPushedShutAndEarnsNoCredit() {
         StressProfile blank = SOLVER.plate(of7050(75, "water20")).profile();
 
         assertTrue(SlotRoot.stressIntensity(blank::at, 10 * MM) < 0);
     }
 
     @Test
-    void an_allowance_of_a_twelfth_stays_in_the_skin_and_a_quarter_does_not() {
+    void anAllowanceOfATwelfthStaysInTheSkinAndAQuarterDoesNot() {
         assertTrue(MachiningAllowance.share(2.5 * MM, 30 * MM).validity().inside());
         assertTrue(!MachiningAllowance.share(7.5 * MM, 30 * MM).validity().inside());
     }

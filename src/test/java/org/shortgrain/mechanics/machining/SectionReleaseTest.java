@@ -46,7 +46,7 @@ class SectionReleaseTest {
             "30,    -72,   36,   16,  9.6, 0.09059155,   72",
             "25,    -50,   25,    0,   12, 0.11323944,  100",
             "12.5, -12.5, 6.25, -75,   18, 0.16985915,  100"})
-    void a_balanced_parabola_cut_from_one_side_follows_the_closed_form(double kept, double face, double core,
+    void aBalancedParabolaCutFromOneSideFollowsTheClosedForm(double kept, double face, double core,
             double mean, double gradient, double curvature, double heldFace) {
         SectionRelease release = SectionRelease.ofPlate(parabola(), 0, kept * MM);
 
@@ -62,7 +62,7 @@ class SectionReleaseTest {
     }
 
     @Test
-    void equal_cuts_from_both_sides_leave_faces_at_half_their_compression_and_no_bow() {
+    void equalCutsFromBothSidesLeaveFacesAtHalfTheirCompressionAndNoBow() {
         SectionRelease release = SectionRelease.ofPlate(parabola(), 12.5 * MM, 37.5 * MM);
 
         assertEquals(-50 * MPA, release.after(Release.FREE_TO_BOW).at(12.5 * MM), 200);
@@ -76,7 +76,7 @@ class SectionReleaseTest {
      */
     @ParameterizedTest
     @CsvSource({"45", "37.5", "25", "10", "2.5"})
-    void the_integral_of_treuting_and_read_returns_the_profile_that_was_cut(double left) {
+    void theIntegralOfTreutingAndReadReturnsTheProfileThatWasCut(double left) {
         double h = left * MM;
         StressProfile blank = parabola();
         double step = 0.2 * MM;
@@ -98,7 +98,7 @@ class SectionReleaseTest {
 
     /** Stoney, Proc. R. Soc. A 82 (1909) 172 (from memory): the thin-skin limit, 1 % off for a skin of 1 %. */
     @Test
-    void a_stressed_skin_bends_a_plate_as_the_section_formula_says_and_stoney_nearly() {
+    void aStressedSkinBendsAPlateAsTheSectionFormulaSaysAndStoneyNearly() {
         double h = 10 * MM;
         double skin = 0.1 * MM;
         double sharp = 1e-12;
@@ -115,7 +115,7 @@ class SectionReleaseTest {
 
     /** Rosenthal and Norton's split of thick-plate stress into a linear part and a remainder (from memory). */
     @Test
-    void a_profile_is_its_linear_part_and_a_remainder_without_force_or_moment() {
+    void aProfileIsItsLinearPartAndARemainderWithoutForceOrMoment() {
         SectionRelease release = SectionRelease.ofPlate(parabola(), 0, 30 * MM);
 
         StressProfile remainder = release.after(Release.FREE_TO_BOW);
@@ -128,7 +128,7 @@ class SectionReleaseTest {
 
     /** Web 100 mm wide from 2.5 to 7.5 mm, rib 10 mm wide from 7.5 to 47.5 mm. */
     @Test
-    void a_web_with_a_rib_is_released_about_its_own_centroid() {
+    void aWebWithARibIsReleasedAboutItsOwnCentroid() {
         SectionRelease release = SectionRelease.ofSection(parabola(), List.of(
                 new Strip(2.5 * MM, 7.5 * MM, 100 * MM), new Strip(7.5 * MM, 47.5 * MM, 10 * MM)));
 

@@ -47,7 +47,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void a_plate_of_unknown_size_shows_its_w_yield_in_plane_and_a_quarter_more_at_most() {
+    void aPlateOfUnknownSizeShowsItsWYieldInPlaneAndAQuarterMoreAtMost() {
         Computed c = exposed(unknownSize(Shape.PLATE), unknownPlace(Optional.empty()), GrainDirection.LT);
 
         assertEquals(150 * MPA, c.value().value(), EXACT);
@@ -56,7 +56,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void a_round_bar_shows_1_6_of_the_yield_along_and_0_6_across() {
+    void aRoundBarShowsOnePointSixOfTheYieldAlongAnd06Across() {
         QuenchedSection bar = unknownSize(Shape.ROUND_BAR);
 
         assertEquals(240 * MPA, exposed(bar, unknownPlace(Optional.empty()), GrainDirection.L).value().value(), EXACT);
@@ -64,7 +64,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void a_hole_doubles_the_core_stress_of_a_plate_and_of_a_bar_bored_along_its_axis() {
+    void aHoleDoublesTheCoreStressOfAPlateAndOfABarBoredAlongItsAxis() {
         assertEquals(300 * MPA, exposed(unknownSize(Shape.PLATE), unknownPlace(Optional.of(GrainDirection.ST)),
                 GrainDirection.LT).value().value(), EXACT);
         assertEquals(180 * MPA, exposed(unknownSize(Shape.ROUND_BAR), unknownPlace(Optional.of(GrainDirection.L)),
@@ -72,7 +72,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void short_transverse_stress_of_a_plate_lives_near_its_edges_and_an_unknown_place_is_near_one() {
+    void shortTransverseStressOfAPlateLivesNearItsEdgesAndAnUnknownPlaceIsNearOne() {
         QuenchedSection plate = QuenchedSection.of(Shape.PLATE, 0.1);
         FinishedSurface farFromEdges = new FinishedSurface(OptionalDouble.of(0.03), OptionalDouble.of(0.02),
                 Restraint.UNKNOWN, false, Optional.empty(), OptionalDouble.of(0.2));
@@ -83,7 +83,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void a_shape_that_is_not_known_counts_as_the_worse_of_plate_and_bar() {
+    void aShapeThatIsNotKnownCountsAsTheWorseOfPlateAndBar() {
         QuenchedSection unknown = unknownSize(Shape.UNKNOWN);
 
         assertEquals(240 * MPA, exposed(unknown, unknownPlace(Optional.empty()), GrainDirection.L).value().value(),
@@ -95,7 +95,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void a_surface_that_is_still_the_quenched_one_shows_no_tension_and_is_given_no_compression() {
+    void aSurfaceThatIsStillTheQuenchedOneShowsNoTensionAndIsGivenNoCompression() {
         Computed c = exposed(QuenchedSection.of(Shape.PLATE, 0.05), FinishedSurface.face(0, 0.05, Restraint.UNKNOWN),
                 GrainDirection.LT);
 
@@ -105,7 +105,7 @@ class UnknownQuenchTest {
 
     /** Prime and Hill 2002 (authors' summary): stretching leaves about a tenth; 0.13 and 25 MPa are planned for. */
     @Test
-    void a_stretched_plate_keeps_at_least_25_mpa() {
+    void aStretchedPlateKeepsAtLeast25Mpa() {
         Computed c = exposed(unknownSize(Shape.PLATE), new StressRelief.Stretched(OptionalDouble.empty()),
                 unknownPlace(Optional.empty()), GrainDirection.L, OptionalDouble.empty());
 
@@ -113,7 +113,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void an_elastic_sum_is_capped_at_the_yield_strength_of_the_final_temper() {
+    void anElasticSumIsCappedAtTheYieldStrengthOfTheFinalTemper() {
         Computed c = exposed(unknownSize(Shape.PLATE), new StressRelief.None(),
                 unknownPlace(Optional.of(GrainDirection.LT)), GrainDirection.L, OptionalDouble.of(386 * MPA));
 
@@ -122,7 +122,7 @@ class UnknownQuenchTest {
     }
 
     @Test
-    void a_finished_section_that_does_not_fit_into_the_blank_is_reported() {
+    void aFinishedSectionThatDoesNotFitIntoTheBlankIsReported() {
         Computed c = exposed(QuenchedSection.of(Shape.PLATE, 0.05), FinishedSurface.face(0.03, 0.04, Restraint.HELD),
                 GrainDirection.LT);
 

@@ -16,7 +16,7 @@ class BarQuenchTest {
     @ParameterizedTest
     @CsvSource({"0, 86.6, 86.6, 227", "0.25, 82.2, 73.6, 196", "0.5, 69.2, 33.3, 110", "0.75, 43.1, -74.7, -37.0",
         "0.9, 16.2, -138, -140", "1, 0.3, -156, -172"})
-    void a_bar_of_75_mm_agrees_with_the_reference(double share, double radial, double hoop, double axial) {
+    void aBarOf75MmAgreesWithTheReference(double share, double radial, double hoop, double axial) {
         QuenchedBar bar = new QuenchSolver(QuenchResolution.FINE, 1).bar(of7050(75, "water20"));
         double r = share * bar.radius();
 
@@ -29,7 +29,7 @@ class BarQuenchTest {
     @ParameterizedTest
     @CsvSource({"25, 12, 40, -73, -67", "50, 62, 169, -151, -156", "75, 86, 225, -155, -170",
         "100, 91, 240, -159, -180", "150, 94, 244, -166, -192", "200, 96, 246, -171, -198"})
-    void bars_of_25_to_200_mm_agree_with_the_reference(double millimetres, double across, double along,
+    void barsOf25To200MmAgreeWithTheReference(double millimetres, double across, double along,
             double skinHoop, double skinAlong) {
         QuenchedBar bar = new QuenchSolver(QuenchResolution.COARSE, 1).bar(of7050(millimetres, "water20"));
 

@@ -45,7 +45,7 @@ class ConductionSeriesTest {
     @ParameterizedTest
     @CsvSource({"0.1, 0.311053, 1.016094", "0.5, 0.653271, 1.070128", "1, 0.860334, 1.119132", "2, 1.076874, 1.178456",
         "5, 1.313838, 1.240249", "10, 1.428870, 1.261963", "100, 1.555245, 1.273088"})
-    void the_series_of_this_test_has_the_roots_of_the_textbook(double biot, double root, double factor) {
+    void theSeriesOfThisTestHasTheRootsOfTheTextbook(double biot, double root, double factor) {
         double zeta = zeta(0, biot);
         assertEquals(root, zeta, 1e-6);
         assertEquals(factor, 4 * Math.sin(zeta) / (2 * zeta + Math.sin(2 * zeta)), 1e-6);
@@ -57,7 +57,7 @@ class ConductionSeriesTest {
         "3, 0.05, 0.999352, 0.537589, 0.901824", "3, 0.1, 0.983553, 0.442019, 0.829168",
         "3, 0.2, 0.894842, 0.348828, 0.712249", "3, 0.5, 0.594215, 0.219724, 0.463262",
         "3, 1, 0.291956, 0.107842, 0.227521", "10, 0.5, 0.454641, 0.064329, 0.315016"})
-    void the_slab_cools_as_the_series_says(double biot, double fourier, double centre, double surface, double mean) {
+    void theSlabCoolsAsTheSeriesSays(double biot, double fourier, double centre, double surface, double mean) {
         assertEquals(centre, series(fourier, biot, 0), 1e-6);
         assertEquals(surface, series(fourier, biot, 1), 1e-6);
         assertEquals(mean, series(fourier, biot, MIDDLE), 1e-6);
@@ -74,7 +74,7 @@ class ConductionSeriesTest {
     @ParameterizedTest
     @CsvSource({"0.05, 415.554, -111.269", "0.1, 441.697, -176.137", "0.2, 414.626, -208.320",
         "0.5, 277.851, -149.403", "1, 136.541, -73.514"})
-    void the_elastic_slab_carries_the_textbook_thermal_stress(double fourier, double surface, double centre) {
+    void theElasticSlabCarriesTheTextbookThermalStress(double fourier, double surface, double centre) {
         SectionGrid grid = new SectionGrid(SectionGrid.Shape.SLAB, HALF, 80);
         PlateStress plate = new PlateStress(grid, Quenches.elastic(CONDUCTIVITY, MODULUS, EXPANSION), START);
 
@@ -87,7 +87,7 @@ class ConductionSeriesTest {
     /** The axial stress follows the same formula with the area mean; the centre carries half of it across. */
     @ParameterizedTest
     @CsvSource({"0.05", "0.2", "0.5"})
-    void the_elastic_bar_carries_the_textbook_thermal_stress(double fourier) {
+    void theElasticBarCarriesTheTextbookThermalStress(double fourier) {
         SectionGrid grid = new SectionGrid(SectionGrid.Shape.CYLINDER, HALF, 200);
         QuenchMaterial metal = Quenches.elastic(CONDUCTIVITY, MODULUS, EXPANSION);
         BarStress bar = new BarStress(grid, metal, START);
@@ -107,7 +107,7 @@ class ConductionSeriesTest {
     @ParameterizedTest
     @CsvSource({"0.05, 0.0160", "0.1, 0.0309", "0.2, 0.0582", "0.5, 0.1256", "1, 0.2083", "2, 0.3166", "5, 0.4778",
         "10, 0.5935"})
-    void the_peak_of_the_surface_stress_follows_the_biot_number(double biot, double peak) {
+    void thePeakOfTheSurfaceStressFollowsTheBiotNumber(double biot, double peak) {
         SectionQuench quench = new SectionQuench(Quenches.elastic(CONDUCTIVITY, MODULUS, EXPANSION),
                 Quenches.constantFilm(biot * CONDUCTIVITY / HALF, BATH), 2 * HALF, START);
 

@@ -28,7 +28,7 @@ class PublishedComparisonTest {
     private final List<String> rows = new ArrayList<>();
 
     @Test
-    void the_models_stand_beside_the_published_measurements_as_the_kept_table_says() throws IOException {
+    void theModelsStandBesideThePublishedMeasurementsAsTheKeptTableSays() throws IOException {
         coldWater();
         afterRelief();
         mildBaths();

@@ -26,7 +26,7 @@ class QuenchReferenceCaseTest {
     @ParameterizedTest
     @CsvSource({"0, -173.7", "1, -169.7", "2.5, -164.6", "5, -157.6", "7.5, -152.6", "10, -140", "12.5, -140",
         "15, -75.6", "20, 39.3", "25, 121.7", "30, 151.9", "37.5, 154.1"})
-    void the_stress_through_the_plate_agrees_with_the_fine_reference(double depth, double expected) {
+    void theStressThroughThePlateAgreesWithTheFineReference(double depth, double expected) {
         double tolerance = depth == 0 || depth == 37.5 ? 0.5 : 1.5;
         assertEquals(expected * MPA, normal.plate(of7050(75, "water20")).profile().at(depth * MM), tolerance * MPA);
     }
@@ -35,18 +35,18 @@ class QuenchReferenceCaseTest {
     @ParameterizedTest
     @CsvSource({"0, -173.66", "1, -169.62", "2.5, -164.54", "5, -157.52", "7.5, -152.60", "10, -140.25",
         "12.5, -139.71", "15, -75.36", "20, 39.19", "25, 121.21", "30, 151.85", "37.5, 154.07"})
-    void the_same_grid_and_steps_give_the_same_stress_to_a_hundredth_of_a_megapascal(double depth, double expected) {
+    void theSameGridAndStepsGiveTheSameStressToAHundredthOfAMegapascal(double depth, double expected) {
         assertEquals(expected * MPA, normal.plate(of7050(75, "water20")).profile().at(depth * MM), 0.01 * MPA);
         assertEquals(399, normal.plate(of7050(75, "water20")).history().moments().size());
     }
 
     @Test
-    void the_stress_changes_sign_at_a_depth_of_18_1_mm() {
+    void theStressChangesSignAtADepthOfEighteenMillimetres() {
         assertEquals(18.09 * MM, normal.plate(of7050(75, "water20")).zeroCrossing().orElseThrow(), 0.05 * MM);
     }
 
     @Test
-    void the_skin_has_hardened_six_times_as_much_as_the_core() {
+    void theSkinHasHardenedSixTimesAsMuchAsTheCore() {
         StressProfile hardening = normal.plate(of7050(75, "water20")).hardeningStrain();
         assertEquals(0.005928, hardening.at(0), 2e-5);
         assertEquals(0.001034, hardening.at(37.5 * MM), 2e-5);
@@ -57,7 +57,7 @@ class QuenchReferenceCaseTest {
     @CsvSource({"1, 332.0, 475.0, 63.2, -19.3", "2, 251.1, 473.2, 97.2, -19.7", "5, 150.3, 434.0, 71.1, -28.6",
         "10, 123.7, 329.1, -82.8, 23.2", "20, 96.8, 195.8, -150.1, 117.5", "30, 76.9, 130.4, -158.5, 135.3",
         "60, 46.4, 60.6, -167.9, 148.3"})
-    void the_quench_runs_through_the_reference_history(double time, double surface, double centre,
+    void theQuenchRunsThroughTheReferenceHistory(double time, double surface, double centre,
             double surfaceStress, double centreStress) {
         List<CoolingHistory.Moment> moments = normal.plate(of7050(75, "water20")).history().moments();
 
@@ -68,7 +68,7 @@ class QuenchReferenceCaseTest {
     }
 
     @Test
-    void the_skin_is_pulled_to_122_mpa_after_three_seconds_before_it_ends_in_compression() {
+    void theSkinIsPulledTo122MpaAfterThreeSecondsBeforeItEndsInCompression() {
         CoolingHistory.Moment peak = normal.plate(of7050(75, "water20")).history().moments().stream()
                 .max((a, b) -> Double.compare(a.surfaceStress(), b.surfaceStress())).orElseThrow();
 
@@ -87,7 +87,7 @@ class QuenchReferenceCaseTest {
     @ParameterizedTest
     @CsvSource({"20, water20, -89.1, 37.5", "75, water60, -152.3, 62.1", "100, water80, -112.3, 22.2",
         "100, water100, -59.9, 5.7", "100, pag20, -150.8, 84.9"})
-    void other_sections_and_baths_agree_with_the_second_pins(double millimetres, String bath, double skin,
+    void otherSectionsAndBathsAgreeWithTheSecondPins(double millimetres, String bath, double skin,
             double core) {
         QuenchedPlate plate = new QuenchSolver(QuenchResolution.FINE, 1).plate(of7050(millimetres, bath));
 
@@ -96,7 +96,7 @@ class QuenchReferenceCaseTest {
     }
 
     @Test
-    void without_hardening_skin_and_core_both_end_exactly_at_the_yield() {
+    void withoutHardeningSkinAndCoreBothEndExactlyAtTheYield() {
         QuenchMaterial base = Quenches.metal("7050");
         QuenchMaterial soft = new QuenchMaterial("7050 without hardening", base.density(), base.poissonRatio(),
                 base.conductivity(), base.heatCapacity(), base.youngsModulus(), base.expansion(), base.wYield(),
@@ -115,7 +115,7 @@ class QuenchReferenceCaseTest {
         "150, water60, -170, 150", "75, water80, -61, 4", "200, water80, -167, 112", "150, water100, -138, 41",
         "250, water100, -163, 112", "20, pag10, -7, 0", "75, pag10, -135, 66", "40, pag20, -45, 10",
         "150, pag20, -158, 136", "50, pag30, -56, 16", "100, pag30, -144, 71"})
-    void the_map_of_sections_and_baths_comes_out(double millimetres, String bath, double skin, double core) {
+    void theMapOfSectionsAndBathsComesOut(double millimetres, String bath, double skin, double core) {
         QuenchedPlate plate = new QuenchSolver(QuenchResolution.COARSE, 1).plate(of7050(millimetres, bath));
 
         assertEquals(skin * MPA, plate.skin(), 1 * MPA);
@@ -125,7 +125,7 @@ class QuenchReferenceCaseTest {
     /** Thin sections in mild baths hardly strain beyond yield: the core stays under 5 MPa. */
     @ParameterizedTest
     @CsvSource({"10, water20", "30, water60", "50, water80", "50, water100"})
-    void thin_sections_in_mild_baths_keep_less_than_5_mpa_in_the_core(double millimetres, String bath) {
+    void thinSectionsInMildBathsKeepLessThan5MpaInTheCore(double millimetres, String bath) {
         assertEquals(0, normal.plate(of7050(millimetres, bath)).core(), 5 * MPA);
     }
 }

@@ -21,7 +21,7 @@ class StressReliefTest {
     @ParameterizedTest
     @CsvSource({"0.002, 32.0, 64.0", "0.005, 9.75, 19.5", "0.01, 1.44, 2.88", "0.02, 0.034, 0.068",
         "0.03, 0.0008, 0.0017"})
-    void two_opposed_layers_are_pulled_together(double set, double along, double across) {
+    void twoOpposedLayersArePulledTogether(double set, double along, double across) {
         QuenchMaterial base = Quenches.metal("7050");
         QuenchMaterial soft = new QuenchMaterial("7050 without hardening", base.density(), base.poissonRatio(),
                 base.conductivity(), base.heatCapacity(), base.youngsModulus(), base.expansion(), base.wYield(),
@@ -40,7 +40,7 @@ class StressReliefTest {
     @ParameterizedTest
     @CsvSource({"0.005, -11, 19.5, -43.6, 23.3", "0.01, 7.3, 10.8, -11.4, 5.6", "0.02, 12.5, 8.2, -1.1, 0.5",
         "0.03, 13.0, 8.0, -0.2, 0.1"})
-    void stretching_the_reference_plate_leaves_a_tenth(double set, double alongSkin, double alongCore,
+    void stretchingTheReferencePlateLeavesATenth(double set, double alongSkin, double alongCore,
             double acrossSkin, double acrossCore) {
         RelievedPlate plate = SOLVER.stretched(of7050(75, "water20"), set);
         double middle = 0.5 * plate.along().thickness();
@@ -56,7 +56,7 @@ class StressReliefTest {
     /** Altschuler, Kaatz and Cina, ASTM STP 993 (1988) 19-28, abstract: best at about 1.4 %, never complete. */
     @ParameterizedTest
     @CsvSource({"0.005", "0.01", "0.02", "0.03"})
-    void the_best_stretch_is_near_1_4_per_cent(double other) {
+    void theBestStretchIsNearOnePointFourPerCent(double other) {
         double best = largest(SOLVER.stretched(of7050(75, "water20"), 0.014).along());
 
         assertEquals(11.0 * MPA, best, 0.5 * MPA);
@@ -65,7 +65,7 @@ class StressReliefTest {
 
     @ParameterizedTest
     @CsvSource({"0.0025, -41, 19, 41.2", "0.005, 6.9, 11.7, 13.4", "0.02, 6.9, 11.7, 13.4"})
-    void ideal_compression_of_the_reference_plate_comes_out(double set, double skin, double core, double largest) {
+    void idealCompressionOfTheReferencePlateComesOut(double set, double skin, double core, double largest) {
         StressProfile left = SOLVER.compressed(of7050(75, "water20"), set).along();
 
         assertEquals(skin * MPA, left.at(0), 0.5 * MPA);
@@ -77,7 +77,7 @@ class StressReliefTest {
     /** From liquid nitrogen into 100 degC; the strongest turns the skin to tension. */
     @ParameterizedTest
     @CsvSource({"1, -144.1, 146.0", "2, -107.5, 133.6", "3, -76.9, 120.2", "5, -29.1, 99.6", "10, 47.5, 68.5"})
-    void uphill_quenching_relieves_the_skin_far_more_than_the_core(double kilowatts, double skin, double core) {
+    void uphillQuenchingRelievesTheSkinFarMoreThanTheCore(double kilowatts, double skin, double core) {
         FilmCoefficient heating = Quenches.constantFilm(1000 * kilowatts, 100);
 
         QuenchedPlate plate = SOLVER.uphill(of7050(75, "water20"), heating);
