@@ -88,7 +88,7 @@ class QuenchPropertiesTest {
             @ForAll @Scale(4) @DoubleRange(min = 0, max = 0.9) double start,
             @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 1) double share) {
         double from = start * blank.thickness();
-        double to = from + share * (blank.thickness() - from);
+        double to = Math.min(blank.end(), from + share * (blank.thickness() - from));
         double h = to - from;
 
         StressProfile free = SectionRelease.ofPlate(blank, from, to).after(Release.FREE_TO_BOW);
