@@ -347,9 +347,18 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
                 sealant(Sealant::gapFill), sealant(Sealant::cureBeforeTorque));
     }
 
-    /** {@return whether something is joined on here: a face, a fastener or a neighbour is stated} */
-    public boolean isJoined() {
-        return is(FeatureKind.FAYING_SURFACE) || !fasteners().isEmpty() || !neighbours().isEmpty();
+    /** {@return what is joined on here} */
+    public Joint joint() {
+        return new Joint(this);
+    }
+
+    /**
+     * {@return the place, if a statement that holds here was made of it; empty if it was made of the whole part}
+     *
+     * @param where where the statement stands in the description
+     */
+    public Optional<String> owner(Location where) {
+        return where.path().startsWith(at().path() + "/") ? Optional.of(id) : Optional.empty();
     }
 
     /**
@@ -358,7 +367,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param stated the statement
      */
     public Optional<String> owner(Stated<?> stated) {
-        return stated.at().path().startsWith(at().path() + "/") ? Optional.of(id) : Optional.empty();
+        return owner(stated.at());
     }
 
     /** {@return what kind of place it is, in words for texts} */

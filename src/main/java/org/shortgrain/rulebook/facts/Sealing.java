@@ -38,6 +38,11 @@ public record Sealing(Stated<String> faying, Stated<String> fillet, Stated<Boole
         return Wording.names(faying, words) || Wording.names(fillet, words);
     }
 
+    /** {@return whether faces or edges certainly are sealed with the class that is thin enough to brush} */
+    public boolean isBrushClass() {
+        return names("class A", "8802 A-", "3276 A-");
+    }
+
     /** {@return the seals as stated, for texts} */
     public String say() {
         return "faying " + Wording.say(faying) + ", fillet " + Wording.say(fillet);

@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shortgrain.part.AgeStep;
 import org.shortgrain.part.Done;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.Phase;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.RouteStep;
 import org.shortgrain.part.Stated;
@@ -28,6 +31,9 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
     private static final String KIND = "kind:";
     private static final double MILLIMETRES = 1000;
     private static final double SECONDS_PER_HOUR = 3600;
+
+    /** Class and hours of application, with the hours of assembly in brackets, as AMS-S-8802 numbers its sealants. */
+    private static final Pattern SEALANT_CLASS = Pattern.compile("\\b[ABC]-(1/2|[0-9]+)(?:\\(([0-9]+)\\))?");
 
     /** Copies the set. */
     public Step {
@@ -81,6 +87,28 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
         List<String> here = features();
         List<String> there = other.features();
         return here.isEmpty() || there.isEmpty() || here.stream().anyMatch(there::contains);
+    }
+
+    /**
+     * {@return whether it is the next operation on the card}
+     *
+     * @param other the operation before
+     */
+    public boolean comesRightAfter(Step other) {
+        return position == other.position() + 1;
+    }
+
+    /**
+     * {@return the time within which a joint must be closed by the dash number of the sealant's class (h): B-2 is 2 h, and
+     * C-8(48) is 48 h; NaN if no such number is stated, which no comparison holds for}
+     */
+    public double closingHours() {
+        Matcher dash = SEALANT_CLASS.matcher(String.join(" ", words()));
+        if (!dash.find()) {
+            return Double.NaN;
+        }
+        String hours = dash.group(2) == null ? dash.group(1) : dash.group(2);
+        return hours.equals("1/2") ? 0.5 : Double.parseDouble(hours);
     }
 
     /** {@return the features it names; empty if it is done all over} */

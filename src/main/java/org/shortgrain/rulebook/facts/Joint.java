@@ -1,0 +1,64 @@
+package org.shortgrain.rulebook.facts;
+
+import java.util.List;
+import org.shortgrain.part.Fastener;
+import org.shortgrain.part.FeatureKind;
+import org.shortgrain.part.Fit;
+import org.shortgrain.part.Neighbour;
+import org.shortgrain.part.Stated;
+import org.shortgrain.part.Surface;
+
+/**
+ * What is joined on at a place, and how the crevice between is kept from water.
+ *
+ * @param place the place
+ */
+public record Joint(Place place) {
+
+    private static final String[] ABSORBENT = {"felt", "cork", "paper", "fabric", "leather", "wood", "sponge",
+        "open-cell"};
+
+    /** {@return whether something is joined on: a face, a fastener or a neighbour is stated} */
+    public boolean isThere() {
+        return place.is(FeatureKind.FAYING_SURFACE) || !place.fasteners().isEmpty() || !place.neighbours().isEmpty();
+    }
+
+    /** {@return whether something is joined on, and the faces certainly have no sealant between them} */
+    public boolean isDry() {
+        return isThere() && place.sealing().isFayingDry();
+    }
+
+    /** {@return whether something is joined on, and nothing is stated of sealant between the faces} */
+    public boolean isSealOpen() {
+        return isThere() && place.sealing().faying().isMissing();
+    }
+
+    /** {@return whether fasteners go in wet: what is stated of one here, else of the sealing} */
+    public Stated<Boolean> fastenersWet() {
+        List<Stated<Boolean>> own = place.fasteners().stream().map(Fastener::installedWet)
+                .filter(stated -> !(stated instanceof Stated.Absent)).toList();
+        return own.stream().filter(stated -> stated.is(false)).findFirst().or(() -> own.stream().findFirst())
+                .orElseGet(() -> place.sealing().fastenersWet());
+    }
+
+    /** {@return whether there are fasteners, and nothing is stated of sealant on them} */
+    public boolean areFastenersOpen() {
+        return !place.fasteners().isEmpty() && fastenersWet().isMissing();
+    }
+
+    /** {@return whether the hole certainly has no primer where a fastener or bush goes in} */
+    public boolean isHoleUnprimed() {
+        return place.isBare() || place.surface(Surface::boreCoatedBeforeBush).is(false);
+    }
+
+    /** {@return whether the ends of a bush or pin certainly are not sealed} */
+    public boolean areEndsOpen() {
+        return place.fit().field(Fit::sealedEnds).is(false);
+    }
+
+    /** {@return neighbours that take up water: felt, cork, paper, fabric, leather, wood, sponge} */
+    public List<Neighbour> absorbents() {
+        return place.neighbours().stream().filter(one -> Wording.names(one.material(), ABSORBENT)
+                || Wording.names(one.what(), ABSORBENT)).toList();
+    }
+}
