@@ -89,7 +89,7 @@ final class FitPulls {
         Computed lip = StakedLip.stress(yieldStrength.get());
         String id = site.ledger().computed(Optional.of(site.id()), lip);
         return Optional.of(site.directions().stream().sorted()
-                .map(direction -> new Pull("staked lip", direction, lip.value(), Distribution.Shape.RECTANGULAR, false, Optional.of(id))).toList());
+                .map(direction -> new Pull("staked lip", direction, lip.value(), Distribution.Shape.TRIANGULAR, false, Optional.of(id))).toList());
     }
 
     private Optional<List<Pull>> pressed(Site site, Fit fit) {
@@ -126,12 +126,12 @@ final class FitPulls {
         List<Pull> pulls = new ArrayList<>();
         for (GrainDirection direction : site.directions().stream().sorted().toList()) {
             if (bore.isEmpty() || grain.isEmpty()) {
-                pulls.add(new Pull("hoop of the fit", direction, hoop.value(), Distribution.Shape.RECTANGULAR, false, Optional.of(hoopId)));
+                pulls.add(new Pull("hoop of the fit", direction, hoop.value(), Distribution.Shape.TRIANGULAR, false, Optional.of(hoopId)));
                 continue;
             }
             Computed along = new HoopDirection(bore.get(), grain.get()).resolve(hoop, direction);
             String id = site.ledger().computed(Optional.of(site.id()), along);
-            pulls.add(new Pull("hoop of the fit", direction, along.value(), Distribution.Shape.RECTANGULAR, false, Optional.of(id)));
+            pulls.add(new Pull("hoop of the fit", direction, along.value(), Distribution.Shape.TRIANGULAR, false, Optional.of(id)));
         }
         if (bore.isEmpty() || grain.isEmpty()) {
             site.assume("the hoop of the fit is taken to act fully along every direction that may be pulled, since the"

@@ -73,6 +73,15 @@ final class Ledger {
         asked.add(question);
     }
 
+    /**
+     * {@return a computed number}
+     *
+     * @param id its number in the report
+     */
+    Optional<Computed> calculation(String id) {
+        return calculations.stream().filter(one -> one.id().equals(id)).findFirst().map(Calculation::computed);
+    }
+
     /** {@return the calculations so far} */
     List<Calculation> calculations() {
         return List.copyOf(calculations);

@@ -1,9 +1,10 @@
 package org.shortgrain.assessment;
 
+import java.util.List;
 import java.util.Optional;
-import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.mechanics.concentration.EdgeNotches;
 import org.shortgrain.mechanics.concentration.HoleInStrip;
 import org.shortgrain.mechanics.concentration.HoleInWidePlate;
@@ -21,33 +22,37 @@ import org.shortgrain.review.Factor;
 final class LocalFactor {
 
     /**
-     * {@return the factor at a place}
+     * {@return the factor at a place; empty where nothing concentrates the stress, as stated}
      *
      * @param site the place
      */
-    Band at(Site site) {
+    Optional<Computed> at(Site site) {
         Stated<Concentration> stated = site.feature().stressConcentration();
         if (stated.isNone()) {
-            return Band.exact(1);
+            return Optional.empty();
         }
         Optional<Concentration> one = stated.single();
         Optional<Double> declared = one.flatMap(c -> c.kt().single());
         if (declared.isPresent()) {
-            return Band.exact(declared.get());
+            return Optional.of(asDeclared(declared.get()));
         }
         Optional<org.shortgrain.mechanics.concentration.Concentration> shape = one.flatMap(LocalFactor::shape);
         if (shape.isPresent()) {
-            Computed factor = shape.get().compute();
-            site.ledger().computed(Optional.of(site.id()), factor);
-            return factor.value();
+            return Optional.of(shape.get().compute());
         }
         site.ask(Factor.STRESS, "What raises the nominal stress at " + site.id() + ", and by which factor?",
                 "the surface stress counts, not the nominal one",
                 Optional.of("the factor of a hole in a wide plate, 3"), stated.at());
-        Computed hole = new HoleInWidePlate().compute();
-        site.ledger().computed(Optional.of(site.id()), hole);
         site.assume("the concentration is taken as that of a hole in a wide plate");
-        return hole.value();
+        return Optional.of(new HoleInWidePlate().compute());
+    }
+
+    private static Computed asDeclared(double factor) {
+        Given given = Given.exact(factor, "declared");
+        return new Computed("concentration.factor", "Concentration factor as declared", SiUnit.ONE, given.value(),
+                "Kt as declared", List.of(given.as("Kt", "declared concentration factor", SiUnit.ONE)), List.of(),
+                "none: a single declared number", new Computed.Validity(true, "As declared; not recomputed."), List.of(),
+                List.of(), List.of());
     }
 
     private static Optional<org.shortgrain.mechanics.concentration.Concentration> shape(Concentration stated) {

@@ -6,14 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.shortgrain.mechanics.Band;
-import org.shortgrain.mechanics.uncertainty.Distribution;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.service.ServiceStress;
+import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.part.Level;
 import org.shortgrain.part.Load;
 import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
 import org.shortgrain.review.Factor;
 import org.shortgrain.terms.Citation;
 import org.shortgrain.terms.GrainDirection;
@@ -56,69 +58,71 @@ final class ServicePulls {
         }
         List<Pull> pulls = new ArrayList<>();
         for (Load load : loads.get()) {
-            Optional<Band> stress = stress(site, load);
+            if (load.level().isNone() && !load.stress().isKnown()) {
+                continue;
+            }
+            Optional<Computed> stress = stress(site, load);
             if (stress.isEmpty()) {
                 site.ask(Factor.STRESS, "What stress does the lasting load (" + source(load) + ") put on " + site.id()
                         + "?", "the sum of lasting tension is not complete without it", Optional.empty(),
                         load.origin().at());
                 return Optional.empty();
             }
-            Set<GrainDirection> along = load.direction().single().<Set<GrainDirection>>map(EnumSet::of)
-                    .orElse(site.directions());
-            along.stream().sorted().forEach(direction -> pulls.add(
-                    new Pull(source(load), direction, stress.get(), Distribution.Shape.TRIANGULAR, true, Optional.empty())));
+            pulls.addAll(along(site, load, stress.get()));
         }
         return Optional.of(pulls);
+    }
+
+    private static List<Pull> along(Site site, Load load, Computed stress) {
+        String id = site.ledger().computed(Optional.of(site.id()), stress);
+        Set<GrainDirection> along = load.direction().single().<Set<GrainDirection>>map(EnumSet::of)
+                .orElse(site.directions());
+        return along.stream().sorted().map(direction -> new Pull(source(load), direction, stress.value(),
+                Distribution.Shape.TRIANGULAR, true, Optional.of(id))).toList();
     }
 
     private static String source(Load load) {
         return load.source().single().map(source -> source.word().replace('_', ' ')).orElse("load, source not stated");
     }
 
-    private Optional<Band> stress(Site site, Load load) {
+    private Optional<Computed> stress(Site site, Load load) {
         Optional<Range> stated = load.stress().single();
         if (stated.isPresent()) {
-            return Optional.of(new Band(stated.get().middle(), stated.get().lowest(), stated.get().highest()));
+            return Optional.of(ServiceStress.declared(source(load), given(load.stress(), "declared").orElseThrow()));
         }
-        if (load.level().isNone()) {
-            return Optional.of(Band.exact(0));
-        }
-        Optional<Band> computed = overArea(load).or(() -> hoop(load));
+        Optional<Computed> computed = overArea(load).or(() -> pressureHoop(load));
         return computed.isPresent() ? computed : load.level().single().flatMap(level -> inWords(site, load, level));
     }
 
-    private static Optional<Band> overArea(Load load) {
-        OptionalDouble force = Site.greatest(load.force());
-        OptionalDouble area = Site.least(load.area());
-        if (force.isEmpty() || area.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(Band.exact(force.getAsDouble() / area.getAsDouble()));
+    private static Optional<Computed> overArea(Load load) {
+        Optional<Given> force = given(load.force(), "declared force");
+        Optional<Given> area = given(load.area(), "declared area");
+        return force.isEmpty() || area.isEmpty() ? Optional.empty()
+                : Optional.of(ServiceStress.overArea(source(load), force.get(), area.get()));
     }
 
-    /** Thick-walled tube under inner pressure: greatest hoop tension, at the bore (Lam&eacute;). */
-    private static Optional<Band> hoop(Load load) {
-        OptionalDouble pressure = Site.greatest(load.pressure());
-        OptionalDouble bore = Site.greatest(load.bore());
-        OptionalDouble wall = Site.least(load.wall());
-        if (pressure.isEmpty() || bore.isEmpty() || wall.isEmpty()) {
-            return Optional.empty();
-        }
-        double inner = bore.getAsDouble() / 2;
-        double outer = inner + wall.getAsDouble();
-        double squares = (outer * outer + inner * inner) / (outer * outer - inner * inner);
-        return Optional.of(Band.exact(pressure.getAsDouble() * squares));
+    private static Optional<Computed> pressureHoop(Load load) {
+        Optional<Given> pressure = given(load.pressure(), "declared pressure");
+        Optional<Given> bore = given(load.bore(), "declared bore");
+        Optional<Given> wall = given(load.wall(), "declared wall");
+        return pressure.isEmpty() || bore.isEmpty() || wall.isEmpty() ? Optional.empty()
+                : Optional.of(ServiceStress.pressureHoop(pressure.get(), bore.get(), wall.get()));
     }
 
-    private Optional<Band> inWords(Site site, Load load, Level level) {
+    private static Optional<Given> given(Stated<Range> stated, String origin) {
+        return stated.single().map(range -> new Given(new Band(range.middle(), range.lowest(), range.highest()),
+                origin + ", " + range.entered(), Optional.empty()));
+    }
+
+    private Optional<Computed> inWords(Site site, Load load, Level level) {
         Optional<Given> yieldStrength = site.elastic().flatMap(Elastic::lowestYield);
         Share share = shares.get(level);
         if (yieldStrength.isEmpty() || share == null) {
             return Optional.empty();
         }
-        double high = share.ofYield() * yieldStrength.get().value().low();
-        site.assume(String.format(Locale.ROOT, "a %s load (%s) is taken as up to %.0f %% of the least yield strength,"
-                + " %.0f MPa", level.word(), source(load), share.ofYield() * 100, high / 1e6), share.basis());
-        return Optional.of(new Band(high / 2, 0, high));
+        site.assume(String.format(Locale.ROOT, "a %s load (%s) is taken as anything up to %.0f %% of the least yield"
+                + " strength", level.word(), source(load), share.ofYield() * 100), share.basis());
+        return Optional.of(ServiceStress.shareOfYield(source(load), new Given(Band.exact(share.ofYield()),
+                "stand-in for the word " + level.word(), Optional.of(share.basis())), yieldStrength.get()));
     }
 }

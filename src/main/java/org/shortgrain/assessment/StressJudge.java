@@ -12,6 +12,7 @@ import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.GrainAxes;
+import org.shortgrain.mechanics.concentration.LocalStress;
 import org.shortgrain.mechanics.sustained.Contribution;
 import org.shortgrain.mechanics.sustained.Likelihood;
 import org.shortgrain.mechanics.sustained.SustainedPoint;
@@ -93,9 +94,10 @@ final class StressJudge {
         add("clamp-up", clampUp.at(site), pulls, open);
         add("lasting loads", service.at(site), pulls, open);
         boolean nominal = pulls.stream().anyMatch(pull -> pull.nominal() && pull.stress().high() > 0);
-        Band factor = nominal ? local.at(site) : Band.exact(1);
+        Optional<Computed> factor = nominal ? local.at(site) : Optional.empty();
+        factor.ifPresent(one -> site.ledger().computed(Optional.of(site.id()), one));
         List<Pull> raised = pulls.stream().map(Pull::tensionOnly)
-                .map(pull -> pull.nominal() ? raised(site, pull, factor) : pull).toList();
+                .map(pull -> pull.nominal() ? factor.map(one -> raised(site, pull, one)).orElse(pull) : pull).toList();
         return new Sum(raised, open);
     }
 
@@ -103,14 +105,14 @@ final class StressJudge {
         found.ifPresentOrElse(pulls::addAll, () -> open.add(kind));
     }
 
-    /** A local peak above yield redistributes and stays at about the yield strength. Common practice. */
-    private static Pull raised(Site site, Pull pull, Band factor) {
-        Double yieldStrength = site.metal().yield().get(pull.direction());
-        double cap = yieldStrength == null ? Double.POSITIVE_INFINITY : yieldStrength;
-        Band s = pull.stress();
-        Band peak = new Band(Math.min(cap, s.value() * factor.value()), Math.min(cap, s.low() * factor.low()),
-                Math.min(cap, s.high() * factor.high()));
-        return new Pull(pull.source(), pull.direction(), peak, pull.spread(), false, pull.calculation());
+    /** The local peak at the surface, held to the yield strength in its direction. */
+    private static Pull raised(Site site, Pull pull, Computed factor) {
+        Computed nominal = pull.calculation().flatMap(site.ledger()::calculation).orElseThrow();
+        Optional<Given> yieldStrength = site.elastic().map(metal -> metal.yield().get(pull.direction()));
+        Computed peak = LocalStress.of(nominal, factor, yieldStrength);
+        String id = site.ledger().computed(Optional.of(site.id()), peak);
+        return new Pull(pull.source() + " x Kt", pull.direction(), peak.value(), pull.spread(), false, Optional.of(id))
+                .tensionOnly();
     }
 
     private record Along(DirectionReview review, Tension tension) {

@@ -22,7 +22,7 @@ record VerdictRule(Verdict verdict, List<String> because) {
         long decisive = questions.stream().filter(Question::decisive).count();
         long identity = questions.stream().filter(one -> one.role() == Question.Role.IDENTITY).count();
         List<String> because = new ArrayList<>();
-        objections.forEach(one -> because.add(one.id() + " stops sign-off: " + one.title()));
+        objections.forEach(one -> because.add(one.id() + " stops sign-off: " + one.title() + "."));
         if (decisive > 0) {
             because.add(decisive == 1 ? "One open question can change the verdict."
                     : decisive + " open questions can change the verdict.");
