@@ -62,8 +62,8 @@ final class AnnexPages {
             rows.add(Block.Row.of(Block.Cell.of(file.name()), Block.Cell.of(file.description()),
                     Block.Cell.of(Text.EMPTY.mono(sha256(file.bytes())))));
         }
-        return new Block.Table(List.of(report.column(Label.COLUMN_FILE, 24), report.column(Label.COLUMN_DESCRIPTION, 18),
-                report.column(Label.COLUMN_HASH, 58)), Block.Headings.TOP_AND_SIDE, rows);
+        return new Block.Table(List.of(report.column(Label.COLUMN_FILE, 17), report.column(Label.COLUMN_DESCRIPTION, 16),
+                report.column(Label.COLUMN_HASH, 67)), Block.Headings.TOP_AND_SIDE, rows);
     }
 
     private static String sha256(byte[] bytes) {

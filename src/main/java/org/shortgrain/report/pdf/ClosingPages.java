@@ -90,7 +90,7 @@ final class ClosingPages {
                         slot(report, "sigMpReview", Signing.ROLE_MP_REVIEW, Signing.MEANING_MP_REVIEW),
                         slot(report, "sigStressReview", Signing.ROLE_STRESS_REVIEW, Signing.MEANING_STRESS_REVIEW),
                         slot(report, "sigQuality", Signing.ROLE_QUALITY, Signing.MEANING_QUALITY),
-                        slot(report, "sigApproved", Signing.ROLE_APPROVED, Signing.MEANING_APPROVED))),
+                        slot(report, "sigApproved", Signing.ROLE_DESIGN_AUTHORITY, Signing.MEANING_DESIGN_AUTHORITY))),
                 report.small(report.say(Signing.SIGNATURES_NOTE)));
     }
 

@@ -35,10 +35,10 @@ final class FrontPage {
                     List.of(report.say(Caution.WARNING))));
         }
         blocks.add(new Block.Paragraph(counts(report), Block.Tone.BODY));
-        blocks.add(report.small(report.say(Sentence.THREE_FACTORS)));
-        blocks.add(factors(report));
         blocks.addAll(worst(report));
         blocks.addAll(decisive(report));
+        blocks.add(report.small(report.say(Sentence.THREE_FACTORS)));
+        blocks.add(factors(report));
         blocks.add(new Block.NewPage());
         blocks.addAll(contents(report));
         return blocks;
@@ -164,7 +164,7 @@ final class FrontPage {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, report.say(Sentence.WORST_FINDINGS), "worst"));
         blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 20),
-                report.column(Label.COLUMN_TITLE, 35), report.column(Label.COLUMN_FIRST_REMEDY, 31),
+                report.column(Label.COLUMN_WRONG, 35), report.column(Label.COLUMN_FIRST_REMEDY, 31),
                 report.column(Label.COLUMN_OWNER, 14)), Block.Headings.TOP_AND_SIDE, rows));
         if (findings.size() > WORST) {
             blocks.add(report.small(report.say(Sentence.MORE_FINDINGS, count(findings.size() - WORST),

@@ -11,6 +11,8 @@ final class Numbers {
 
     /** Digits in running text: more would claim more than a range of stresses can hold. */
     private static final int IN_TEXT = 3;
+    /** Digits of a utilisation: it is a quotient of two uncertain numbers. */
+    private static final int OF_A_RATIO = 2;
     /** Digits in calculations: enough to follow the arithmetic. */
     private static final int IN_CALCULATIONS = 4;
     /** Moduli read more easily in GPa. */
@@ -106,7 +108,7 @@ final class Numbers {
     /** {@return the best value of an amount, to the digits of running text} */
     String value(Amount amount) {
         return isStress(amount) ? print(SiUnit.PASCAL, 0, IN_TEXT, pascals(amount.value()))
-                : Digits.print(amount.value(), IN_TEXT) + unit(amount);
+                : Digits.print(amount.value(), digits(amount)) + unit(amount);
     }
 
     /** {@return the range of an amount; empty text for a number that is exact} */
@@ -116,11 +118,16 @@ final class Numbers {
         }
         return isStress(amount)
                 ? print(SiUnit.PASCAL, 0, IN_TEXT, pascals(amount.low()), pascals(amount.high()))
-                : Digits.print(amount.low(), IN_TEXT) + " to " + Digits.print(amount.high(), IN_TEXT) + unit(amount);
+                : Digits.print(amount.low(), digits(amount)) + " to " + Digits.print(amount.high(), digits(amount))
+                        + unit(amount);
     }
 
     private static String unit(Amount amount) {
         return amount.unit().equals("1") ? "" : "\u00a0" + amount.unit();
+    }
+
+    private static int digits(Amount amount) {
+        return amount.unit().equals("1") ? OF_A_RATIO : IN_TEXT;
     }
 
     private static boolean isStress(Amount amount) {

@@ -20,6 +20,7 @@ public record StressBudget(String title, String alternative, String note, String
         implements Figure {
 
     private static final double LABELS = 92;
+    private static final double SUMS = 82;
     private static final int PLACE_LETTERS = 19;
     private static final double BAR_ROW = 44;
     private static final double BAR = 15;
@@ -97,7 +98,7 @@ public record StressBudget(String title, String alternative, String note, String
         Axis across = Axis.covering("sustained stress, " + unit, lowest(), highest() * HEADROOM, 8);
         Axis unused = new Axis("", 0, 1, 1);
         double height = bars.size() * BAR_ROW;
-        Plot plot = new Plot(pen, across, unused, LABELS, TOP, width - LABELS - 10, height);
+        Plot plot = new Plot(pen, across, unused, LABELS, TOP, width - LABELS - SUMS, height);
         plot.verticalGrid();
         plot.horizontalAxis();
         for (int i = 0; i < bars.size(); i++) {
@@ -194,16 +195,11 @@ public record StressBudget(String title, String alternative, String note, String
         }
         pen.area(Shapes.circle(new Point(plot.x(sum), y), 2.4), new Fill.Even(Ink.BLACK));
         String words = whole(sum) + " (" + whole(bar.low()) + " to " + whole(bar.high()) + ")";
-        double after = plot.x(bar.high()) + 5;
-        if (after + pen.width(words, Lettering.LABEL) < plot.right()) {
-            pen.text(new Point(after, y + 2.4), Pen.Align.LEFT, words, Lettering.LABEL);
-        } else {
-            pen.text(new Point(plot.x(bar.low()) - 5, y + 2.4), Pen.Align.RIGHT, words, Lettering.LABEL);
-        }
+        pen.text(new Point(plot.right() + 8, y + 2.4), Pen.Align.LEFT, words, Lettering.LABEL);
     }
 
     private static void limit(Pen pen, Plot plot, double value, double barTop, Stroke stroke) {
-        pen.line(new Point(plot.x(value), barTop - 5), new Point(plot.x(value), barTop + BAR + 12), stroke);
+        pen.line(new Point(plot.x(value), barTop - 1), new Point(plot.x(value), barTop + BAR + 12), stroke);
     }
 
     private Legend legend(List<String> sources) {

@@ -13,6 +13,8 @@ import org.shortgrain.report.pdf.tagged.Lines.Font;
 final class TableSetter {
 
     private static final double SIDE = 4;
+    /** Parts a number from the text of the next column. */
+    private static final double AFTER_NUMBER = 7;
     private static final double ABOVE = 3;
     private static final double BELOW = 3.2;
     private static final double BETWEEN_PARAGRAPHS = 3;
@@ -184,16 +186,18 @@ final class TableSetter {
     }
 
     private SetCell cell(Block.Cell cell, int column, Font font, StructNode node) {
+        Block.Align align = table.columns().get(column).align();
         double measure = widths[column] - 2 * SIDE;
+        double room = align == Block.Align.RIGHT ? measure - AFTER_NUMBER : measure;
         List<Slot> slots = new ArrayList<>();
         for (Text paragraph : cell.paragraphs()) {
             double gap = slots.isEmpty() ? 0 : BETWEEN_PARAGRAPHS;
-            for (Line line : setting.broken(paragraph, font, measure)) {
+            for (Line line : setting.broken(paragraph, font, room)) {
                 slots.add(new Slot(line, gap));
                 gap = 0;
             }
         }
-        return new SetCell(slots, font, table.columns().get(column).align(), lefts[column] + SIDE, measure, node);
+        return new SetCell(slots, font, align, lefts[column] + SIDE, measure, node);
     }
 
     private static double height(List<SetCell> cells) {
@@ -205,7 +209,7 @@ final class TableSetter {
             double y = top;
             for (Slot slot : cell.slots()) {
                 y += slot.gap();
-                double inset = cell.align() == Block.Align.RIGHT ? cell.width() - slot.line().width() : 0;
+                double inset = cell.align() == Block.Align.RIGHT ? cell.width() - slot.line().width() - AFTER_NUMBER : 0;
                 Lines.paint(canvas, slot.line(), cell.font(), left + cell.left() + inset, y, cell.node());
                 y += cell.font().leading();
             }
