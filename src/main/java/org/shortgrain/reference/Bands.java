@@ -25,11 +25,17 @@ final class Bands {
         byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(new Entry(index, band, row));
     }
 
-    /** {@return the bands by the index that they were added with, gaps closed; overlaps are noted as faults} */
-    Map<Integer, ThicknessBand> closed() {
-        Map<Integer, ThicknessBand> bands = new HashMap<>();
+    /**
+     * {@return the bands by the index that they were added with, gaps closed; overlaps are noted as faults}
+     *
+     * @param rows how many rows were added
+     */
+    ThicknessBand[] closed(int rows) {
+        ThicknessBand[] bands = new ThicknessBand[rows];
         for (List<Entry> entries : byKey.values()) {
-            entries.sort(Comparator.comparingDouble(e -> e.band().from()));
+            if (entries.size() > 1) {
+                entries.sort(Comparator.comparingDouble(e -> e.band().from()));
+            }
             Entry below = null;
             for (Entry entry : entries) {
                 ThicknessBand band = entry.band();
@@ -44,7 +50,7 @@ final class Bands {
                                 + ", or is the same row again");
                     }
                 }
-                bands.put(entry.index(), band);
+                bands[entry.index()] = band;
                 below = entry;
             }
         }

@@ -53,12 +53,18 @@ public final class Crosswalk {
     /**
      * What materials of a level commonly show in the ST direction.
      *
-     * @param low     lower end (Pa)
-     * @param high    upper end (Pa)
-     * @param meaning the level in words
-     * @param source  source
+     * @param low      lower end (Pa)
+     * @param high     upper end (Pa)
+     * @param families material families for which it was found
+     * @param meaning  the level in words
+     * @param source   source
      */
-    public record Typical(double low, double high, String meaning, Citation source) {
+    public record Typical(double low, double high, Set<String> families, String meaning, Citation source) {
+
+        /** Copies the set. */
+        public Typical {
+            families = Set.copyOf(families);
+        }
     }
 
     static Crosswalk read(Csv csv, Sources sources) {
@@ -75,11 +81,11 @@ public final class Crosswalk {
             crosswalk.addWord(row, sources);
         }
         for (Row row : csv.read("data/levels.csv", "level", "meaning", "st_stress_low_MPa", "st_stress_high_MPa",
-                "source", "clause", "status")) {
+                "families", "source", "clause", "status")) {
             SccLevel level = SccLevel.of((int) row.requiredNumber("level", 1, 4, 1));
             Typical before = crosswalk.typical.put(level, new Typical(row.requiredNumber("st_stress_low_MPa", 1, 1000,
-                    MPA), row.requiredNumber("st_stress_high_MPa", 1, 1000, MPA), row.required("meaning"),
-                    row.citation(sources)));
+                    MPA), row.requiredNumber("st_stress_high_MPa", 1, 1000, MPA), row.set("families"),
+                    row.required("meaning"), row.citation(sources)));
             if (before != null) {
                 row.fault("the level stands twice");
             }

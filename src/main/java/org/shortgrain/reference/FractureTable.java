@@ -1,7 +1,6 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -59,33 +58,21 @@ final class FractureTable {
 
     List<Toughness> toughness(Alloy alloy, Question q) {
         List<Toughness> hits = new ArrayList<>();
-        EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
-        for (ToughnessRow row : toughness.of(alloy)) {
-            Match match = row.scope().match(q, open);
+        toughness.matching(alloy, q, (row, match, open) -> {
             Toughness t = row.value();
-            if (match == Match.YES) {
-                hits.add(t);
-            } else if (match == Match.MAYBE) {
-                hits.add(new Toughness(t.orientation(), t.average(), t.least(), true, t.row(), t.citation(),
-                        t.remark()));
-            }
-        }
+            hits.add(match == Match.YES ? t : new Toughness(t.orientation(), t.average(), t.least(), true, t.row(),
+                    t.citation(), t.remark()));
+        });
         return hits;
     }
 
     List<CrackGrowth> growth(Alloy alloy, Question q) {
         List<CrackGrowth> hits = new ArrayList<>();
-        EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
-        for (GrowthRow row : growth.of(alloy)) {
-            Match match = row.scope().match(q, open);
+        growth.matching(alloy, q, (row, match, open) -> {
             CrackGrowth g = row.value();
-            if (match == Match.YES) {
-                hits.add(g);
-            } else if (match == Match.MAYBE) {
-                hits.add(new CrackGrowth(g.kisccLow(), g.kisccHigh(), g.rateLow(), g.rateHigh(), g.statement(), true,
-                        g.row(), g.citation(), g.confidence(), g.remark()));
-            }
-        }
+            hits.add(match == Match.YES ? g : new CrackGrowth(g.kisccLow(), g.kisccHigh(), g.rateLow(), g.rateHigh(),
+                    g.statement(), true, g.row(), g.citation(), g.confidence(), g.remark()));
+        });
         return hits;
     }
 }

@@ -3,7 +3,7 @@ package org.shortgrain.reference;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import org.shortgrain.terms.GrainDirection;
 
 /**
@@ -25,7 +25,8 @@ final class LevelJudge {
     private final Question question;
     private final List<Piece> pieces = new ArrayList<>();
 
-    private record Piece(RatingTable.Rating rating, Match match, EnumSet<OpenDatum> open) {
+    /** A row that speaks for the material, or may. */
+    record Piece(RatingTable.Rating rating, Match match, Set<OpenDatum> open) {
         boolean direct() {
             return rating.direction().isPresent();
         }
@@ -43,24 +44,19 @@ final class LevelJudge {
         }
     }
 
-    LevelJudge(GrainDirection direction, Question question) {
+    LevelJudge(GrainDirection direction, Question question, List<Piece> ofAllDirections) {
         this.direction = direction;
         this.question = question;
-    }
-
-    boolean concerns(Optional<GrainDirection> rowDirection) {
-        return rowDirection.isEmpty() || rowDirection.get() == direction
-                || (question.transverseIsSt() && direction == GrainDirection.LT
-                        && rowDirection.get() == GrainDirection.ST);
-    }
-
-    void add(RatingTable.Rating rating, Match match, EnumSet<OpenDatum> open) {
-        pieces.add(new Piece(rating, match, open));
+        for (Piece piece : ofAllDirections) {
+            if (piece.rating().direction().isEmpty()
+                    || question.concerns(piece.rating().direction().get(), direction)) {
+                pieces.add(piece);
+            }
+        }
     }
 
     LevelAnswer answer() {
-        boolean directOnly = direction != GrainDirection.ST
-                && pieces.stream().anyMatch(p -> p.direct() && p.match() == Match.YES);
+        boolean directOnly = direction != GrainDirection.ST && hasDirect();
         List<Piece> sure = new ArrayList<>();
         List<Piece> unsure = new ArrayList<>();
         List<RatingHit> hits = new ArrayList<>();
@@ -82,10 +78,21 @@ final class LevelJudge {
             open.add(OpenDatum.ALLOY);
         }
         int level = worstCase(sure, unsure);
-        int firmLevel = combine(sure.stream().filter(Piece::firm).toList());
-        boolean memory = !pieces.isEmpty() && sure.stream().noneMatch(Piece::firm);
+        List<Piece> firm = new ArrayList<>(sure);
+        firm.removeIf(piece -> !piece.firm());
+        int firmLevel = combine(firm);
+        boolean memory = !pieces.isEmpty() && firm.isEmpty();
         boolean cleared = level >= 3 && firmLevel >= 3 && open.isEmpty();
         return new LevelAnswer(SccLevel.of(level), cleared, memory, disagree(sure), open, hits);
+    }
+
+    private boolean hasDirect() {
+        for (Piece piece : pieces) {
+            if (piece.direct() && piece.match() == Match.YES) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The worst level over the cases that none or any one of the unsure rows applies; 0 when nothing is known. */
@@ -134,6 +141,7 @@ final class LevelJudge {
         RatingHit.Reading reading = !counts ? RatingHit.Reading.WORST_DIRECTION
                 : piece.match() == Match.YES ? RatingHit.Reading.APPLIES : RatingHit.Reading.MAY_APPLY;
         return new RatingHit(r.word().scheme(), r.title(), r.word().word(), r.word().meaning(), r.word().worst(),
-                r.word().best(), reading, r.scope().describe(), r.citation(), r.confidence(), r.remark());
+                r.word().best(), r.word().shareOfYield(), r.word().floor(), reading, r.row(), r.citation(),
+                r.confidence(), r.remark());
     }
 }

@@ -128,12 +128,15 @@ public final class MaterialTable {
     }
 
     Map<GrainDirection, DirectionAnswer> directions(Alloy alloy, Question q) {
+        Map<GrainDirection, LevelAnswer> levels = ratings.answers(alloy, q);
+        Map<GrainDirection, StrengthAnswer> minima = strengths.answers(alloy, strengthQuestion(alloy, q));
+        List<StressTable.Found> found = stresses.find(alloy, q);
         Map<GrainDirection, DirectionAnswer> answers = new EnumMap<>(GrainDirection.class);
         for (GrainDirection direction : GrainDirection.values()) {
-            LevelAnswer level = ratings.answer(alloy, q, direction);
-            StrengthAnswer strength = strengths.answer(alloy, strengthQuestion(alloy, q), direction);
-            StressAnswer stress = stresses.answer(alloy, q, direction, level, strength);
-            answers.put(direction, new DirectionAnswer(direction, level, stress, strength));
+            LevelAnswer level = levels.get(direction);
+            StrengthAnswer strength = minima.get(direction);
+            answers.put(direction, new DirectionAnswer(direction, level,
+                    stresses.answer(alloy, q, direction, found, level, strength), strength));
         }
         return answers;
     }

@@ -1,6 +1,5 @@
 package org.shortgrain.reference;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,7 +15,7 @@ final class PhysicalTable {
     private final RowIndex<PhysicalRow> index = new RowIndex<>();
 
     /** One row, in SI. */
-    record PhysicalRow(Scope scope, OptionalDouble modulus, OptionalDouble poisson, OptionalDouble density,
+    record PhysicalRow(Scope scope, String key, OptionalDouble modulus, OptionalDouble poisson, OptionalDouble density,
             OptionalDouble expansion, OptionalDouble conductivity, OptionalDouble specificHeat, Citation citation) {
     }
 
@@ -25,7 +24,7 @@ final class PhysicalTable {
         for (Row row : csv.read("data/physical.csv", "alloys", "tempers", "forms", "E_GPa", "nu", "rho_g_cm3",
                 "alpha_1e6_K", "k_W_mK", "cp_J_kgK", "source", "clause", "status", "remark")) {
             Scope scope = scopes.read(row);
-            table.index.add(scope, new PhysicalRow(scope, row.number("E_GPa", 30, 450, GPA), row.number("nu", 0.2, 0.45, 1),
+            table.index.add(scope, new PhysicalRow(scope, scope.describe(), row.number("E_GPa", 30, 450, GPA), row.number("nu", 0.2, 0.45, 1),
                     row.number("rho_g_cm3", 1.3, 20, G_PER_CM3), row.number("alpha_1e6_K", 1, 35, PER_MILLION),
                     row.number("k_W_mK", 1, 450, 1), row.number("cp_J_kgK", 100, 2000, 1), row.citation(sources)));
         }
@@ -42,11 +41,10 @@ final class PhysicalTable {
             return PhysicalData.NONE;
         }
         int[] near = new int[rows.size()];
-        EnumSet<OpenDatum> ignored = EnumSet.noneOf(OpenDatum.class);
         for (int i = 0; i < near.length; i++) {
             Scope scope = rows.get(i).scope();
-            int temper = scope.tempers().match(q.temper()).ordinal();
-            near[i] = 10 * temper + scope.match(q, ignored).ordinal();
+            Match temper = scope.tempers().match(q.temper());
+            near[i] = 10 * temper.ordinal() + temper.and(q.forms().match(scope.forms(), q.form())).ordinal();
         }
         return new PhysicalData(nearest(rows, near, PhysicalRow::modulus), nearest(rows, near, PhysicalRow::poisson),
                 nearest(rows, near, PhysicalRow::density), nearest(rows, near, PhysicalRow::expansion),
@@ -66,7 +64,6 @@ final class PhysicalTable {
             return Optional.empty();
         }
         PhysicalRow row = rows.get(best);
-        return Optional.of(new PhysicalData.Value(datum.apply(row).getAsDouble(), row.scope().describe(),
-                row.citation()));
+        return Optional.of(new PhysicalData.Value(datum.apply(row).getAsDouble(), row.key(), row.citation()));
     }
 }

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.shortgrain.terms.GrainDirection;
 
 /**
  * A question to the tables with alloy and temper resolved.
@@ -23,6 +24,11 @@ record Question(Temper temper, Optional<String> form, ProductForms forms, Option
 
     Question withTemper(Temper other) {
         return new Question(other, form, forms, thickness, area, minUts, maxUts, transverseIsSt, alloyOpen);
+    }
+
+    /** Whether a row for one direction bears on another: it does on its own, and ST on LT of a squarish bar. */
+    boolean concerns(GrainDirection row, GrainDirection asked) {
+        return row == asked || (transverseIsSt && asked == GrainDirection.LT && row == GrainDirection.ST);
     }
 
     /** Rows for steel go by the greatest strength that the drawing allows. */

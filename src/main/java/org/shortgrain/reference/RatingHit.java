@@ -1,5 +1,6 @@
 package org.shortgrain.reference;
 
+import java.util.OptionalDouble;
 import org.shortgrain.terms.Citation;
 
 /**
@@ -11,6 +12,8 @@ import org.shortgrain.terms.Citation;
  * @param meaning    what the scheme means by it
  * @param worst      lower end on the common scale
  * @param best       upper end on the common scale; differs from {@code worst} where the scheme has fewer steps
+ * @param shareOfYield share of the minimum yield strength up to which the word expects no cracking, if it names one
+ * @param floor      stress below which that share does not fall (Pa), if the word names one
  * @param reading    how the row bears on the question
  * @param row        the row's key in words
  * @param citation   source
@@ -18,7 +21,7 @@ import org.shortgrain.terms.Citation;
  * @param remark     remark of the row
  */
 public record RatingHit(String scheme, String title, String word, String meaning, SccLevel worst, SccLevel best,
-        Reading reading, String row, Citation citation, String confidence, String remark) {
+        OptionalDouble shareOfYield, OptionalDouble floor, Reading reading, String row, Citation citation, String confidence, String remark) {
 
     /** How a row bears on the question. */
     public enum Reading {

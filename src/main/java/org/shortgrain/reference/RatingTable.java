@@ -1,7 +1,7 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +18,7 @@ final class RatingTable {
     private final RowIndex<Rating> index = new RowIndex<>();
 
     /** One row. An empty direction means that the scheme classes the material by its worst direction. */
-    record Rating(Scope scope, Optional<GrainDirection> direction, Crosswalk.Word word, String title,
+    record Rating(Scope scope, String row, Optional<GrainDirection> direction, Crosswalk.Word word, String title,
             Citation citation, String confidence, String remark) {
     }
 
@@ -36,12 +36,12 @@ final class RatingTable {
                     row.text("source"));
             bands.add(key, ratings.size() - 1, rating.scope().thickness(), row);
         }
-        Map<Integer, ThicknessBand> closed = bands.closed();
+        ThicknessBand[] closed = bands.closed(ratings.size());
         RatingTable table = new RatingTable();
         for (int i = 0; i < ratings.size(); i++) {
             Rating r = ratings.get(i);
-            Scope scope = r.scope().withThickness(closed.get(i));
-            table.index.add(scope, new Rating(scope, r.direction(), r.word(), r.title(), r.citation(), r.confidence(),
+            Scope scope = r.scope().withThickness(closed[i]);
+            table.index.add(scope, new Rating(scope, scope.describe(), r.direction(), r.word(), r.title(), r.citation(), r.confidence(),
                     r.remark()));
         }
         return table;
@@ -65,7 +65,7 @@ final class RatingTable {
                             : " rates each direction"));
         }
         String title = crosswalk.scheme(scheme).map(Crosswalk.Scheme::title).orElse(scheme);
-        return new Rating(scope, direction, word.orElse(null), title, row.citation(sources),
+        return new Rating(scope, "", direction, word.orElse(null), title, row.citation(sources),
                 row.oneOf("confidence", CONFIDENCES), row.text("remark"));
     }
 
@@ -87,19 +87,14 @@ final class RatingTable {
         return index.of(alloy);
     }
 
-    /** What bears on one direction of one material. */
-    LevelAnswer answer(Alloy alloy, Question q, GrainDirection direction) {
-        LevelJudge judge = new LevelJudge(direction, q);
-        for (Rating rating : index.of(alloy)) {
-            if (!judge.concerns(rating.direction())) {
-                continue;
-            }
-            EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
-            Match match = rating.scope().match(q, open);
-            if (match != Match.NO) {
-                judge.add(rating, match, open);
-            }
+    /** What bears on each direction of one material. */
+    Map<GrainDirection, LevelAnswer> answers(Alloy alloy, Question q) {
+        List<LevelJudge.Piece> pieces = new ArrayList<>();
+        index.matching(alloy, q, (rating, match, open) -> pieces.add(new LevelJudge.Piece(rating, match, open)));
+        Map<GrainDirection, LevelAnswer> answers = new EnumMap<>(GrainDirection.class);
+        for (GrainDirection direction : GrainDirection.values()) {
+            answers.put(direction, new LevelJudge(direction, q, pieces).answer());
         }
-        return judge.answer();
+        return answers;
     }
 }

@@ -1,15 +1,20 @@
 package org.shortgrain.reference;
 
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.shortgrain.terms.Citation;
 import org.shortgrain.terms.SourceStatus;
 
 /** One row of a CSV table, with typed and checked access to its fields. A fault is noted, not thrown. */
 final class Row {
+    private static final Map<String, SourceStatus> STATUS = Arrays.stream(SourceStatus.values())
+            .collect(Collectors.toUnmodifiableMap(SourceStatus::word, status -> status));
+
     private final String file;
     private final long line;
     private final Map<String, Integer> columns;
@@ -108,12 +113,12 @@ final class Row {
     }
 
     SourceStatus status(String column) {
-        try {
-            return SourceStatus.of(text(column));
-        } catch (IllegalArgumentException e) {
-            fault(e.getMessage());
+        SourceStatus known = STATUS.get(text(column));
+        if (known == null) {
+            fault(column + " is '" + text(column) + "'; expected one of " + STATUS.keySet());
             return SourceStatus.MEMORY;
         }
+        return known;
     }
 
     /**

@@ -1,7 +1,8 @@
 package org.shortgrain.reference;
 
-import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -18,9 +19,15 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
         ThicknessBand area, ThicknessBand uts) {
 
     /** What every row is read with. */
-    record Reader(Alloys alloys, ProductForms forms, Set<String> rowNames) {
+    static final class Reader {
+        private final ProductForms forms;
+        private final Set<String> rowNames;
+        private final Map<String, TemperPattern> patterns = new HashMap<>();
+        private final Map<String, Set<String>> formSets = new HashMap<>();
+
         Reader(Alloys alloys, ProductForms forms) {
-            this(alloys, forms, alloys.rowNames());
+            this.forms = forms;
+            this.rowNames = alloys.rowNames();
         }
 
         /** {@return the materials and groups that a row names} */
@@ -40,6 +47,16 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
         /** {@return scope of a row without bands} */
         Scope read(Row row) {
             List<String> names = alloysOf(row);
+            return new Scope(names, tempersOf(row), formSets.computeIfAbsent(row.text("forms"), t -> formsOf(row)),
+                    ThicknessBand.ALL, ThicknessBand.ALL, ThicknessBand.ALL);
+        }
+
+        /** {@return the tempers that a row names; rows with the same text share one pattern} */
+        TemperPattern tempersOf(Row row) {
+            return patterns.computeIfAbsent(row.text("tempers"), t -> TemperPattern.parse(row, "tempers"));
+        }
+
+        private Set<String> formsOf(Row row) {
             Set<String> formSet = row.set("forms");
             if (formSet.isEmpty()) {
                 row.fault("forms is blank; write any for any form");
@@ -49,8 +66,7 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
                     row.fault("form '" + form + "' is not in product-forms.csv");
                 }
             }
-            return new Scope(names, TemperPattern.parse(row, "tempers"), formSet, ThicknessBand.ALL,
-                    ThicknessBand.ALL, ThicknessBand.ALL);
+            return formSet;
         }
     }
 
@@ -64,41 +80,6 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
 
     Scope withUts(ThicknessBand band) {
         return new Scope(alloys, tempers, forms, thickness, area, band);
-    }
-
-    /**
-     * {@return whether the row speaks for what is asked; the alloy is already known to fit}
-     *
-     * @param q    the question
-     * @param open receives the data on which a MAYBE hangs
-     */
-    Match match(Question q, EnumSet<OpenDatum> open) {
-        Match temper = tempers.match(q.temper());
-        if (temper == Match.NO) {
-            return Match.NO;
-        }
-        Match form = q.forms().match(forms, q.form());
-        if (form == Match.NO) {
-            return Match.NO;
-        }
-        Match thick = thickness.match(q.thickness());
-        Match sectioned = area.match(q.area());
-        Match strength = q.matchStrength(uts);
-        Match all = temper.and(form).and(thick).and(sectioned).and(strength);
-        if (all == Match.MAYBE) {
-            note(open, temper, q.openTemper());
-            note(open, form, q.openForm());
-            note(open, thick, Set.of(OpenDatum.THICKNESS));
-            note(open, sectioned, Set.of(OpenDatum.SECTION_AREA));
-            note(open, strength, Set.of(OpenDatum.STRENGTH));
-        }
-        return all;
-    }
-
-    private static void note(EnumSet<OpenDatum> open, Match match, Set<OpenDatum> why) {
-        if (match == Match.MAYBE) {
-            open.addAll(why);
-        }
     }
 
     /** {@return the row's key in words, for hits and neighbours} */

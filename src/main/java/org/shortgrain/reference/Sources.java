@@ -8,23 +8,25 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
 import org.yaml.snakeyaml.error.YAMLException;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
-import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /** The documents behind the rulebook, each once, by key. Read from {@code sources.yaml}. */
 public final class Sources {
     static final String FILE = "sources.yaml";
+    private static final List<String> REQUIRED = List.of("title", "kind", "seen");
     private static final Set<String> KEYS = Set.of("title", "number", "edition", "year", "kind", "seen");
     private static final Set<String> KINDS = Set.of("standard", "specification", "handbook", "manual",
             "advisory circular", "bulletin", "paper", "report", "thesis", "patent", "book", "data sheet", "chart",
@@ -44,12 +46,7 @@ public final class Sources {
                 return new Sources(byId);
             }
             try (Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-                Node root = new Yaml(new SafeConstructor(new LoaderOptions())).compose(reader);
-                if (root instanceof MappingNode map) {
-                    map.getValue().forEach(entry -> add(entry, byId, faults));
-                } else {
-                    faults.add(FILE, "must map a key to each document");
-                }
+                new FileReader(new ParserImpl(new StreamReader(reader), new LoaderOptions()), byId, faults).read();
             }
         } catch (YAMLException e) {
             faults.add(FILE, "is no YAML: " + e.getMessage());
@@ -59,39 +56,96 @@ public final class Sources {
         return new Sources(byId);
     }
 
-    private static void add(NodeTuple entry, Map<String, Source> byId, Faults faults) {
-        String id = scalar(entry.getKeyNode());
-        int line = entry.getKeyNode().getStartMark().getLine() + 1;
-        if (!(entry.getValueNode() instanceof MappingNode fields)) {
-            faults.add(FILE, line, id + " must have title, kind and seen");
-            return;
-        }
-        Map<String, String> texts = new LinkedHashMap<>();
-        for (NodeTuple field : fields.getValue()) {
-            String key = scalar(field.getKeyNode());
-            if (!KEYS.contains(key) || texts.put(key, scalar(field.getValueNode())) != null) {
-                faults.add(FILE, field.getKeyNode().getStartMark().getLine() + 1,
-                        "unknown or repeated key '" + key + "' of " + id + "; known are " + KEYS);
-            }
-        }
-        for (String key : new String[] {"title", "kind", "seen"}) {
-            if (texts.getOrDefault(key, "").isBlank()) {
-                faults.add(FILE, line, id + " has no " + key);
-            }
-        }
-        if (!KINDS.contains(texts.get("kind"))) {
-            faults.add(FILE, line, "kind of " + id + " is '" + texts.get("kind") + "'; known are " + KINDS);
-        }
-        Source source = new Source(id, texts.getOrDefault("title", ""), texts.getOrDefault("number", ""),
-                texts.getOrDefault("edition", ""), texts.getOrDefault("year", ""), texts.getOrDefault("kind", ""),
-                texts.getOrDefault("seen", ""));
-        if (byId.put(id, source) != null) {
-            faults.add(FILE, line, id + " stands twice");
-        }
-    }
+    /**
+     * Reads the file by the events of the YAML parser: a mapping of keys to flat mappings of text. Anchors, tags and
+     * lists have no place in it and are refused.
+     */
+    private static final class FileReader {
+        private final Parser parser;
+        private final Map<String, Source> byId;
+        private final Faults faults;
 
-    private static String scalar(Node node) {
-        return node instanceof ScalarNode scalar ? scalar.getValue() : "";
+        FileReader(Parser parser, Map<String, Source> byId, Faults faults) {
+            this.parser = parser;
+            this.byId = byId;
+            this.faults = faults;
+        }
+
+        void read() {
+            parser.getEvent();
+            if (parser.checkEvent(Event.ID.StreamEnd)) {
+                return;
+            }
+            parser.getEvent();
+            if (expect(Event.ID.MappingStart, "a key for each document")) {
+                while (!parser.checkEvent(Event.ID.MappingEnd)) {
+                    if (!document()) {
+                        return;
+                    }
+                }
+            }
+        }
+
+        private boolean document() {
+            Event key = parser.peekEvent();
+            if (!expect(Event.ID.Scalar, "the key of a document")) {
+                return false;
+            }
+            String id = ((ScalarEvent) key).getValue();
+            if (!expect(Event.ID.MappingStart, "title, kind and seen of " + id)) {
+                return false;
+            }
+            Map<String, String> texts = new HashMap<>();
+            while (!parser.checkEvent(Event.ID.MappingEnd)) {
+                ScalarEvent field = scalar(id);
+                ScalarEvent value = field == null ? null : scalar(id);
+                if (value == null) {
+                    return false;
+                }
+                if (!KEYS.contains(field.getValue()) || texts.put(field.getValue(), value.getValue()) != null) {
+                    faults.add(FILE, line(field), "unknown or repeated key '" + field.getValue() + "' of " + id
+                            + "; known are " + KEYS);
+                }
+            }
+            parser.getEvent();
+            add(id, line(key), texts);
+            return true;
+        }
+
+        private ScalarEvent scalar(String id) {
+            Event event = parser.peekEvent();
+            return expect(Event.ID.Scalar, "text of " + id) ? (ScalarEvent) event : null;
+        }
+
+        private boolean expect(Event.ID kind, String what) {
+            Event event = parser.getEvent();
+            if (!event.is(kind)) {
+                faults.add(FILE, line(event), "expected " + what);
+                return false;
+            }
+            return true;
+        }
+
+        private static int line(Event event) {
+            return event.getStartMark().getLine() + 1;
+        }
+
+        private void add(String id, int line, Map<String, String> texts) {
+            for (String key : REQUIRED) {
+                if (texts.getOrDefault(key, "").isBlank()) {
+                    faults.add(FILE, line, id + " has no " + key);
+                }
+            }
+            if (!KINDS.contains(texts.getOrDefault("kind", ""))) {
+                faults.add(FILE, line, "kind of " + id + " is '" + texts.get("kind") + "'; known are " + KINDS);
+            }
+            Source source = new Source(id, texts.getOrDefault("title", ""), texts.getOrDefault("number", ""),
+                    texts.getOrDefault("edition", ""), texts.getOrDefault("year", ""), texts.getOrDefault("kind", ""),
+                    texts.getOrDefault("seen", ""));
+            if (byId.put(id, source) != null) {
+                faults.add(FILE, line, id + " stands twice");
+            }
+        }
     }
 
     /**

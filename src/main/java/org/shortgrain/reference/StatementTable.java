@@ -1,7 +1,6 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -40,17 +39,11 @@ final class StatementTable {
 
     List<MaterialStatement> answer(Alloy alloy, Question q) {
         List<MaterialStatement> hits = new ArrayList<>();
-        EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
-        for (StatementRow row : index.of(alloy)) {
-            Match match = row.scope().match(q, open);
-            if (match == Match.YES) {
-                hits.add(row.statement());
-            } else if (match == Match.MAYBE) {
-                MaterialStatement s = row.statement();
-                hits.add(new MaterialStatement(s.kind(), s.statement(), s.aboveCelsius(), s.limitThickness(), true,
-                        s.row(), s.citation(), s.confidence(), s.remark()));
-            }
-        }
+        index.matching(alloy, q, (row, match, open) -> {
+            MaterialStatement s = row.statement();
+            hits.add(match == Match.YES ? s : new MaterialStatement(s.kind(), s.statement(), s.aboveCelsius(),
+                    s.limitThickness(), true, s.row(), s.citation(), s.confidence(), s.remark()));
+        });
         return hits;
     }
 }

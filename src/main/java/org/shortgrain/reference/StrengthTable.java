@@ -1,6 +1,7 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -53,10 +54,10 @@ final class StrengthTable {
                     row.text("remark").contains("carbon grade") ? row.text("remark") : "");
             bands.add(key, scopesRead.size() - 1, scope.thickness(), row);
         }
-        Map<Integer, ThicknessBand> closed = bands.closed();
+        ThicknessBand[] closed = bands.closed(rows.size());
         StrengthTable table = new StrengthTable();
         for (int i = 0; i < rows.size(); i++) {
-            Scope scope = scopesRead.get(i).withThickness(closed.get(i));
+            Scope scope = scopesRead.get(i).withThickness(closed[i]);
             table.index.add(scope, strengthRow(rows.get(i), scope, sources));
         }
         return table;
@@ -95,16 +96,27 @@ final class StrengthTable {
                 .map(t -> Integer.valueOf(t.substring(3))).distinct().sorted().toList();
     }
 
-    StrengthAnswer answer(Alloy alloy, Question q, GrainDirection direction) {
+    /** The minimum strengths in each direction of one material. */
+    Map<GrainDirection, StrengthAnswer> answers(Alloy alloy, Question q) {
+        List<Found> found = new ArrayList<>();
+        index.matching(alloy, q, (row, match, open) -> found.add(new Found(row, match, open)));
+        Map<GrainDirection, StrengthAnswer> answers = new EnumMap<>(GrainDirection.class);
+        for (GrainDirection direction : GrainDirection.values()) {
+            answers.put(direction, answer(q, direction, found));
+        }
+        return answers;
+    }
+
+    private record Found(StrengthRow row, Match match, Set<OpenDatum> open) {
+    }
+
+    private static StrengthAnswer answer(Question q, GrainDirection direction, List<Found> found) {
         List<Strength> hits = new ArrayList<>();
         EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
-        for (StrengthRow row : index.of(alloy)) {
-            if (!row.concerns(direction, q.transverseIsSt())) {
-                continue;
-            }
-            Match match = row.scope().match(q, open);
-            if (match != Match.NO) {
-                hits.add(match == Match.YES ? row.strength() : row.ifMaybe());
+        for (Found one : found) {
+            if (one.row().concerns(direction, q.transverseIsSt())) {
+                hits.add(one.match() == Match.YES ? one.row().strength() : one.row().ifMaybe());
+                open.addAll(one.open());
             }
         }
         if (q.form().isEmpty()) {

@@ -3,9 +3,9 @@ package org.shortgrain.reference;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.shortgrain.terms.Citation;
 import org.shortgrain.terms.GrainDirection;
 import org.shortgrain.terms.SourceStatus;
@@ -46,11 +46,11 @@ final class StressTable {
                     row.text("area_max_cm2"), row.text("tested_thickness_mm"));
             bands.add(key, read.size() - 1, scope.thickness(), row);
         }
-        Map<Integer, ThicknessBand> closed = bands.closed();
+        ThicknessBand[] closed = bands.closed(read.size());
         StressTable table = new StressTable(crosswalk);
         for (int i = 0; i < read.size(); i++) {
             StressRow r = read.get(i);
-            Scope scope = r.scope().withThickness(closed.get(i));
+            Scope scope = r.scope().withThickness(closed[i]);
             table.index.add(scope, new StressRow(scope, r.direction(), r.stress()));
         }
         return table;
@@ -94,23 +94,42 @@ final class StressTable {
         return index.of(alloy);
     }
 
+    /** The rows that speak for a material, or may. */
+    List<Found> find(Alloy alloy, Question q) {
+        List<Found> found = new ArrayList<>();
+        index.matching(alloy, q, (row, match, open) -> found.add(new Found(row, match, open)));
+        return found;
+    }
+
+    /** A row that speaks for the material, or may. */
+    record Found(StressRow row, Match match, Set<OpenDatum> open) {
+    }
+
     /** The stresses that bear on one direction, with those that the letter and the level imply. */
-    StressAnswer answer(Alloy alloy, Question q, GrainDirection direction, LevelAnswer level,
+    StressAnswer answer(Alloy alloy, Question q, GrainDirection direction, List<Found> found, LevelAnswer level,
             StrengthAnswer strength) {
         List<SccStress> hits = new ArrayList<>();
         EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
-        for (StressRow row : index.of(alloy)) {
-            if (!concerns(row, q, direction)) {
-                continue;
-            }
-            Match match = row.scope().match(q, open);
-            if (match != Match.NO) {
-                hits.add(match == Match.YES ? row.stress() : maybe(row.stress()));
+        for (Found one : found) {
+            Optional<GrainDirection> of = one.row().direction();
+            if (of.isEmpty() || q.concerns(of.get(), direction)) {
+                hits.add(one.match() == Match.YES ? one.row().stress() : maybe(one.row().stress()));
+                open.addAll(one.open());
             }
         }
-        shareOfYield(level, strength).ifPresent(hits::add);
-        if (level.level() == SccLevel.LEVEL_1 && hits.stream().noneMatch(h -> h.kind().limits())) {
-            crosswalk.typical(SccLevel.LEVEL_1).ifPresent(t -> hits.add(typical(t)));
+        shareOfYield(level, strength).ifPresent(share -> {
+            hits.add(share);
+            open.addAll(level.open());
+            open.addAll(strength.open());
+        });
+        boolean shortTransverse = direction == GrainDirection.ST
+                || (q.transverseIsSt() && direction == GrainDirection.LT);
+        if (shortTransverse && level.level() == SccLevel.LEVEL_1
+                && hits.stream().noneMatch(h -> h.kind().limits() && !h.mayApply())) {
+            crosswalk.typical(SccLevel.LEVEL_1).filter(t -> t.families().contains(alloy.family())).ifPresent(t -> {
+                hits.add(typical(t));
+                open.addAll(level.open());
+            });
         }
         if (q.form().isEmpty()) {
             open.add(OpenDatum.PRODUCT_FORM);
@@ -119,12 +138,6 @@ final class StressTable {
             open.add(OpenDatum.ALLOY);
         }
         return governed(hits, open);
-    }
-
-    private static boolean concerns(StressRow row, Question q, GrainDirection direction) {
-        return row.direction().isEmpty() || row.direction().get() == direction
-                || (q.transverseIsSt() && direction == GrainDirection.LT
-                        && row.direction().get() == GrainDirection.ST);
     }
 
     private static SccStress maybe(SccStress s) {
@@ -155,26 +168,23 @@ final class StressTable {
     }
 
     /** The letter's share of the minimum yield strength; a letter without a share, D, gives none. */
-    private Optional<SccStress> shareOfYield(LevelAnswer level, StrengthAnswer strength) {
+    private static Optional<SccStress> shareOfYield(LevelAnswer level, StrengthAnswer strength) {
         if (strength.fty().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Crosswalk.Word> lowest = Optional.empty();
         RatingHit of = null;
         for (RatingHit hit : level.hits()) {
-            Crosswalk.Word word = crosswalk.find(hit.scheme(), hit.word()).orElseThrow();
             boolean letter = hit.reading() != RatingHit.Reading.WORST_DIRECTION && hit.scheme().equals("g64_letter");
-            if (letter && (lowest.isEmpty() || word.worst().compareTo(lowest.get().worst()) < 0)) {
-                lowest = Optional.of(word);
+            if (letter && (of == null || hit.worst().compareTo(of.worst()) < 0)) {
                 of = hit;
             }
         }
-        if (lowest.isEmpty() || lowest.get().shareOfYield().isEmpty()) {
+        if (of == null || of.shareOfYield().isEmpty()) {
             return Optional.empty();
         }
-        double share = lowest.get().shareOfYield().getAsDouble();
+        double share = of.shareOfYield().getAsDouble();
         double fty = strength.fty().getAsDouble();
-        double stress = Math.max(share * fty, lowest.get().floor().orElse(0));
+        double stress = Math.max(share * fty, of.floor().orElse(0));
         String statement = "letter " + of.word() + ": " + Math.round(share * 100) + " % of the minimum yield strength of "
                 + Math.round(fty / MPA) + " MPa";
         SourceStatus status = of.firm() && strength.governing().map(s -> !s.citation().status().needsConfirmation())

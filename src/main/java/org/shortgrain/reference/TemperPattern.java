@@ -20,11 +20,14 @@ final class TemperPattern {
     private static final Pattern EXACT = Pattern.compile("=T(10|[1-9])(\\d{0,2}?)(51[01]?|52|54)?");
 
     private final String text;
+    private final String described;
     private final List<Token> tokens = new ArrayList<>();
     private final boolean allBut;
 
     private TemperPattern(String text, boolean allBut) {
         this.text = text;
+        this.described = text.startsWith("!") ? "all but " + text.substring(1).replace("|!", "/")
+                : text.substring(text.startsWith("=") ? 1 : 0).replace("|=", "/").replace('|', '/');
         this.allBut = allBut;
     }
 
@@ -35,7 +38,7 @@ final class TemperPattern {
 
     /** {@return the tokens as a reader expects them, such as T6/T651} */
     String describe() {
-        return text.replaceAll("(^|\\|)=", "$1").replace("|!", "/").replace("!", "all but ").replace('|', '/');
+        return described;
     }
 
     boolean isAny() {
@@ -72,25 +75,43 @@ final class TemperPattern {
         if (word.equals("not_sensitised")) {
             return TemperPattern::notSensitised;
         }
-        Matcher m = COMPARE.matcher(word);
-        if (m.matches()) {
-            return new Compared(m.group(1), m.group(2), Integer.parseInt(m.group(3)));
-        }
-        m = EXACT.matcher(word);
-        if (m.matches()) {
-            return new Exactly(word.substring(1), m.group(1), m.group(2), m.group(3) == null ? "" : m.group(3));
-        }
         if (word.startsWith("=")) {
-            row.fault("'" + word + "' is no T temper");
+            return exactly(row, word);
         }
-        m = FAMILY.matcher(word);
-        if (m.matches()) {
-            return new Family(m.group(1), m.group(2));
+        if (word.length() > 1 && word.charAt(0) == 'T' && Character.isDigit(word.charAt(1))) {
+            return family(row, word);
         }
-        if (word.matches("T\\d.*")) {
-            row.fault("'" + word + "' is no T temper family; write =" + word + " for this designation alone");
+        if (word.indexOf('<') > 0 || word.indexOf('>') > 0) {
+            return compared(row, word);
         }
         return new Word(word);
+    }
+
+    private static Token exactly(Row row, String word) {
+        Matcher m = EXACT.matcher(word);
+        if (!m.matches()) {
+            row.fault("'" + word + "' is no T temper");
+            return new Word(word);
+        }
+        return new Exactly(word.substring(1), m.group(1), m.group(2), m.group(3) == null ? "" : m.group(3));
+    }
+
+    private static Token family(Row row, String word) {
+        Matcher m = FAMILY.matcher(word);
+        if (!m.matches()) {
+            row.fault("'" + word + "' is no T temper family; write =" + word + " for this designation alone");
+            return new Word(word);
+        }
+        return new Family(m.group(1), m.group(2));
+    }
+
+    private static Token compared(Row row, String word) {
+        Matcher m = COMPARE.matcher(word);
+        if (!m.matches()) {
+            row.fault("'" + word + "' compares nothing that a condition has");
+            return new Word(word);
+        }
+        return new Compared(m.group(1), m.group(2), Integer.parseInt(m.group(3)));
     }
 
     /**

@@ -102,7 +102,7 @@ public final class TemperRules {
         rules.readCycles(csv, sources, scopes);
         for (Row row : csv.read("data/heat-after-ageing.csv", "alloys", "tempers", "above_degC", "longer_than_h",
                 "effect", "source", "clause", "status")) {
-            rules.heatLimits.add(new Scoped<>(scopes.alloysOf(row), TemperPattern.parse(row, "tempers"),
+            rules.heatLimits.add(new Scoped<>(scopes.alloysOf(row), scopes.tempersOf(row),
                     new HeatLimit(row.requiredNumber("above_degC", 20, 600, 1),
                             row.number("longer_than_h", 0, 1e5, 1), row.required("effect"), row.citation(sources))));
         }
@@ -110,7 +110,7 @@ public final class TemperRules {
     }
 
     private static Pair pair(Row row, Scope.Reader scopes, Sources sources) {
-        return new Pair(scopes.alloysOf(row), TemperPattern.parse(row, "tempers"), row.text("remark"),
+        return new Pair(scopes.alloysOf(row), scopes.tempersOf(row), row.text("remark"),
                 row.citation(sources));
     }
 

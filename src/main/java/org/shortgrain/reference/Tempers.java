@@ -81,7 +81,14 @@ public final class Tempers {
     }
 
     private static String squeeze(String text) {
-        return text.toUpperCase(Locale.ROOT).replaceAll("[\\s_\\-.]", "");
+        StringBuilder key = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c != '_' && c != '-' && c != '.' && !Character.isWhitespace(c)) {
+                key.append(Character.toUpperCase(c));
+            }
+        }
+        return key.toString();
     }
 
     /** Whether digits of a mechanical stress relief are usual behind a treatment. */

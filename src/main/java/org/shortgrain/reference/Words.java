@@ -2,7 +2,6 @@ package org.shortgrain.reference;
 
 import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,7 +26,17 @@ final class Words {
     }
 
     static String key(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s_\\-]+", " ").strip();
+        StringBuilder key = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean gap = c == '_' || c == '-' || Character.isWhitespace(c);
+            if (!gap) {
+                key.append(Character.toLowerCase(c));
+            } else if (key.length() > 0 && key.charAt(key.length() - 1) != ' ') {
+                key.append(' ');
+            }
+        }
+        return key.toString().strip();
     }
 
     Optional<String> find(String text) {
