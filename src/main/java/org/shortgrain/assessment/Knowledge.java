@@ -2,6 +2,7 @@ package org.shortgrain.assessment;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import org.shortgrain.part.reader.Vocabularies;
 import org.shortgrain.reference.QuenchTables;
@@ -19,9 +20,11 @@ import org.shortgrain.rulebook.RulebookFiles;
  */
 public record Knowledge(Rulebook rulebook, ReferenceTables tables, QuenchTables quench) {
 
-    /** {@return what ships with the tool} */
+    /** {@return what ships with the tool; rules and tables are loaded side by side, since neither needs the other} */
     public static Knowledge shipped() {
-        return new Knowledge(Rulebook.shipped(), ReferenceTables.builtIn(), QuenchTables.bundled());
+        CompletableFuture<Rulebook> rulebook = CompletableFuture.supplyAsync(Rulebook::shipped);
+        ReferenceTables tables = ReferenceTables.builtIn();
+        return new Knowledge(rulebook.join(), tables, QuenchTables.bundled());
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Reviewer;
 import org.shortgrain.assessment.Wording;
@@ -63,11 +64,13 @@ final class ReviewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         checkArguments();
+        // fonts take as long to parse as tables to load: side by side
+        CompletableFuture<Fonts> parsed = CompletableFuture.supplyAsync(Fonts::load);
         Knowledge knowledge = rulebook.knowledge();
         PartReader reader = new PartReader(knowledge.vocabularies());
         Reviewer reviewer = new Reviewer(knowledge, Wording.shipped(), Main.Version.text());
         ExitCode worst = ExitCode.OK;
-        try (Fonts fonts = Fonts.load()) {
+        try (Fonts fonts = parsed.join()) {
             for (Path part : parts) {
                 worst = worst.worse(review(part, reader, reviewer, knowledge, fonts));
             }
