@@ -169,6 +169,13 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return List.of(material, stress, environment).stream().filter(one -> one.state() == state).count();
     }
 
+    /** {@return whether the three factors taken together say enough: all three are there, or two are and the third is shown
+     * not to be} */
+    public boolean isJudgedByFactors() {
+        long present = count(FactorState.PRESENT);
+        return present == 3 || present == 2 && count(FactorState.ABSENT) == 1;
+    }
+
     /** {@return the most utilised tension; empty if none was computed} */
     public Optional<Tension> governing() {
         return tensions.stream().findFirst();
