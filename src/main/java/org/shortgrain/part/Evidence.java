@@ -12,6 +12,7 @@ package org.shortgrain.part;
  * @param ndt non-destructive test record
  * @param almen peening intensity record
  * @param bakeChart bake chart
+ * @param embrittlementTest sustained-load test of the plated lot
  * @param firstArticle first-article inspection report
  * @param origin where the group stands, and its reference
  */
@@ -26,6 +27,8 @@ public record Evidence(
         @Meaning("Non-destructive test record.") Stated<String> ndt,
         @Meaning("Peening intensity record.") Stated<String> almen,
         @Meaning("Bake chart.") Stated<String> bakeChart,
+        @Meaning("Sustained-load test of the plated lot, for hydrogen embrittlement.")
+        Stated<String> embrittlementTest,
         @Meaning("First-article inspection report.") Stated<String> firstArticle,
         Origin origin) {
 }

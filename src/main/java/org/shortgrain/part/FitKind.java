@@ -18,6 +18,10 @@ public enum FitKind implements Word {
     INTERFERENCE_FASTENER,
     /** Close-fit bolt. */
     CLOSE_FIT_BOLT,
+    /** Taper pipe thread: sealed by more torque. */
+    TAPER_THREAD,
+    /** Plug driven or expanded into a drilled passage. */
+    DRIVEN_PLUG,
     /** Clearance. */
     CLEARANCE,
     /** Staked bearing. */

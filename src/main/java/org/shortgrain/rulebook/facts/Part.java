@@ -61,6 +61,16 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return identity().field(Identity::criticality).mayBe(Criticality.SAFETY_CRITICAL);
     }
 
+    /** {@return whether its function names something that pulls for long: a spring, a latch, rigging, an actuator} */
+    public boolean isHeldByItsJob() {
+        return Wording.names(identity().field(Identity::function), "spring", "latch", "rigging", "actuator", "preload");
+    }
+
+    /** {@return its function as stated, for texts} */
+    public String sayFunction() {
+        return Wording.say(identity().field(Identity::function));
+    }
+
     /** {@return the drawing} */
     public Stated<Drawing> drawing() {
         return description.drawing();

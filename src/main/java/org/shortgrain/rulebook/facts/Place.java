@@ -3,6 +3,7 @@ package org.shortgrain.rulebook.facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.part.ClampUp;
@@ -12,12 +13,14 @@ import org.shortgrain.part.Feature;
 import org.shortgrain.part.FeatureKind;
 import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
+import org.shortgrain.part.Form;
 import org.shortgrain.part.Grain;
 import org.shortgrain.part.Load;
 import org.shortgrain.part.LoadSource;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.Neighbour;
 import org.shortgrain.part.Provenance;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.ResidualState;
 import org.shortgrain.part.ResidualStress;
 import org.shortgrain.part.Sealant;
@@ -45,6 +48,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         FactorJudgement material, FactorJudgement stress, FactorJudgement environment, List<Tension> tensions,
         List<Computed> computed) {
 
+    private static final double MILLIMETRES = 1000;
     private static final double LETTER_C_SHARE = 0.25;
     /** 14.5 ksi (Pa). */
     private static final double LETTER_C_LEAST = 14.5 * 6.894757293168361e6;
@@ -279,15 +283,26 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
     }
 
     /**
-     * {@return the upper end of one computed stress over the lowest limit along a direction that may be pulled; NaN if
-     * there is none}
+     * {@return the upper end of a computed stress over the lowest limit along a direction that may be pulled, the greatest if
+     * it was computed several times; NaN if there is none}
      *
-     * @param id id of the computed stress
+     * @param ids ids of the computed stress, the one to be preferred first
      */
-    public double shareOfLimit(String id) {
+    public double shareOfLimit(String... ids) {
         double limit = tensions.stream().filter(one -> one.threshold().isPresent())
                 .mapToDouble(one -> one.threshold().getAsDouble() * one.factor()).min().orElse(Double.NaN);
-        return computed(id).map(one -> one.value().high()).orElse(Double.NaN) / limit;
+        return greatest(ids) / limit;
+    }
+
+    private double greatest(String... ids) {
+        for (String id : ids) {
+            OptionalDouble high = computed.stream().filter(one -> one.id().equals(id))
+                    .mapToDouble(one -> one.value().high()).max();
+            if (high.isPresent()) {
+                return high.getAsDouble();
+            }
+        }
+        return Double.NaN;
     }
 
     /** {@return whether the grain certainly runs out at the surface here} */
@@ -307,6 +322,50 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
     /** {@return gaps pulled shut here} */
     public List<ClampUp> clampUps() {
         return feature.clampUp().candidates().stream().flatMap(List::stream).toList();
+    }
+
+    /** {@return the greatest gap (mm) that assembly may pull shut without a shim and without a stated limit; NaN if there is
+     * none, which no comparison holds for} */
+    public double greatestOpenGap() {
+        return clampUps().stream().filter(one -> one.shim().isNone() && !one.maxGapWithoutShim().isKnown())
+                .flatMap(one -> one.gap().candidates().stream()).mapToDouble(Range::highest).max().orElse(Double.NaN)
+                * MILLIMETRES;
+    }
+
+    /** {@return whether a bolt across a clevis pulls its arms together for certain: a gap is stated and no shim} */
+    public boolean closesClevis() {
+        boolean gap = clampUps().stream().anyMatch(one -> !one.shim().isKnown()
+                && one.gap().surely(range -> range.highest() > 0));
+        return gap && fasteners().stream().anyMatch(one -> one.clevis().is(true));
+    }
+
+    /** {@return the gaps as stated, for texts} */
+    public List<String> sayGaps() {
+        return clampUps().stream().flatMap(one -> one.gap().candidates().stream()).map(gap -> "gap " + gap.entered())
+                .toList();
+    }
+
+    /**
+     * {@return whether a fastener of some type is stated here}
+     *
+     * @param type word that its type contains
+     */
+    public boolean hasFastener(String type) {
+        return fasteners().stream().anyMatch(one -> Wording.names(one.type(), type));
+    }
+
+    /** {@return whether a fastener other than a rivet is stated here of which neither the preload nor torque and lubrication
+     * are} */
+    public boolean hasBoltOfUnknownPreload() {
+        return fasteners().stream().filter(one -> !Wording.names(one.type(), "rivet")).anyMatch(one ->
+                one.preload().isMissing() && (one.torque().isMissing() || one.lubrication().isMissing()));
+    }
+
+    /** {@return the greatest finished section here, or of the part (mm); NaN if not stated, which no comparison holds for} */
+    public double finishedSection() {
+        Stated<Range> own = feature.sectionFinished();
+        Stated<Range> stated = own.isKnown() ? own : part.form().field(Form::finishedThickness);
+        return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN) * MILLIMETRES;
     }
 
     /** {@return lasting loads here} */

@@ -223,6 +223,15 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
     }
 
     /**
+     * {@return whether a crack inspection is done before a step, in the same overhaul or repair}
+     *
+     * @param step the step
+     */
+    public boolean isInspectedInRework(Step step) {
+        return before(step).anyMatch(earlier -> earlier.isRework() && earlier.isKind("surface_ndt"));
+    }
+
+    /**
      * {@return whether the card ages, states every temperature of it, and none reaches a limit}
      *
      * @param limit temperature (degC)
