@@ -73,9 +73,8 @@ final class CalculationPages {
     private static Block basis(Report report, Computed computed) {
         List<Block.Row> rows = new ArrayList<>();
         rows.add(report.labelled(Label.ROW_RANGE_BASIS, Text.of(computed.rangeBasis())));
-        Text validity = computed.validity().inside() ? Text.of(report.words(Label.INSIDE))
-                : Text.EMPTY.badge(report.words(Label.OUTSIDE), Inline.Frame.HEAVY);
-        rows.add(report.labelled(Label.ROW_VALIDITY, validity.plain(": " + computed.validity().statement())));
+        rows.add(report.labelled(Label.ROW_VALIDITY,
+                here(report, computed.validity()).plain(": " + computed.validity().statement())));
         if (!computed.sources().isEmpty()) {
             rows.add(report.labelled(Label.ROW_SOURCES, report.links().toSources(computed.sources())));
         }
@@ -84,5 +83,10 @@ final class CalculationPages {
         }
         return new Block.Table(List.of(Block.Column.text("", 17), Block.Column.text("", 83)), Block.Headings.SIDE,
                 rows);
+    }
+
+    static Text here(Report report, Computed.Validity validity) {
+        return validity.inside() ? Text.of(report.words(Label.INSIDE))
+                : Text.EMPTY.badge(report.words(Label.OUTSIDE), Inline.Frame.HEAVY);
     }
 }

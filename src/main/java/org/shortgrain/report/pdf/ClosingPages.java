@@ -2,8 +2,10 @@ package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.Question;
@@ -23,8 +25,7 @@ final class ClosingPages {
         List<Block> blocks = new ArrayList<>();
         blocks.addAll(actions(report));
         blocks.addAll(opinions(report));
-        blocks.add(report.heading(Section.LIMITS));
-        blocks.add(new Block.Items(true, report.wording().paragraphs(Caution.LIMITS)));
+        blocks.addAll(limits(report));
         blocks.addAll(sources(report));
         blocks.addAll(signatures(report));
         return blocks;
@@ -66,6 +67,25 @@ final class ClosingPages {
                 new Block.Table(List.of(report.column(Label.COLUMN_REVIEWER, 20), report.column(Label.COLUMN_ABOUT, 16),
                         report.column(Label.COLUMN_OPINION, 50), report.column(Label.LABEL_DATE, 14)),
                         Block.Headings.TOP, rows));
+    }
+
+    private static List<Block> limits(Report report) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(report.heading(Section.LIMITS));
+        blocks.add(report.paragraph(Sentence.LIMITS_TEXT, report.link(Section.CAUTIONS)));
+        List<Block.Row> rows = new ArrayList<>();
+        for (Calculation calculation : report.review().computations()) {
+            Computed.Validity validity = calculation.computed().validity();
+            Text title = report.links().toCalculation(calculation.id()).plain(" " + calculation.computed().title());
+            rows.add(Block.Row.of(Block.Cell.of(title), Block.Cell.of(validity.statement()),
+                    Block.Cell.of(CalculationPages.here(report, validity))));
+        }
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_CALCULATION, 36),
+                    report.column(Label.COLUMN_METHOD_RANGE, 46), report.column(Label.COLUMN_HERE, 18)),
+                    Block.Headings.TOP_AND_SIDE, rows));
+        }
+        return blocks;
     }
 
     private static List<Block> sources(Report report) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shortgrain.report.pdf.tagged.Block;
-import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Amount;
 import org.shortgrain.review.DirectionReview;
@@ -13,7 +12,6 @@ import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
-import org.shortgrain.review.Verdict;
 
 /** The page that answers whether the part can be released as described, and who must do what. */
 final class FrontPage {
@@ -30,15 +28,13 @@ final class FrontPage {
         blocks.add(new Block.Heading(1, report.say(Label.REPORT_TITLE), "top"));
         blocks.add(titleBlock(report));
         blocks.add(verdict(report));
-        if (report.review().verdict() == Verdict.OBJECTION) {
-            blocks.add(new Block.Callout(report.words(Caution.WARNING_LABEL), Inline.Frame.SOLID,
-                    List.of(report.say(Caution.WARNING))));
-        }
+        blocks.addAll(Preliminaries.warnings(report));
         blocks.add(new Block.Paragraph(counts(report), Block.Tone.BODY));
         blocks.addAll(worst(report));
         blocks.addAll(decisive(report));
         blocks.add(report.small(report.say(Sentence.THREE_FACTORS)));
         blocks.add(factors(report));
+        blocks.add(report.small(report.say(Sentence.DECIDES, report.link(Section.CAUTIONS))));
         blocks.add(new Block.NewPage());
         blocks.addAll(contents(report));
         return blocks;
@@ -111,17 +107,16 @@ final class FrontPage {
     private static Block factors(Report report) {
         List<Block.Row> rows = new ArrayList<>();
         for (FeatureReview feature : report.review().features()) {
-            rows.add(Block.Row.of(new Block.Cell(List.of(Text.EMPTY.bold(feature.id()),
-                            Text.of(spoken(feature.what())))),
+            rows.add(Block.Row.of(Block.Cell.of(Text.EMPTY.bold(feature.id())),
                     Block.Cell.of(report.state(feature.material().state())),
                     Block.Cell.of(report.state(feature.stress().state())),
                     Block.Cell.of(report.state(feature.environment().state())),
                     sustained(report, feature), threshold(report, feature), utilisation(report, feature)));
         }
-        return new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 17),
-                report.column(Label.COLUMN_MATERIAL, 13), report.column(Label.COLUMN_STRESS, 13),
-                report.column(Label.COLUMN_ENVIRONMENT, 14), report.column(Label.COLUMN_SUSTAINED, 20),
-                report.column(Label.COLUMN_THRESHOLD, 14), report.column(Label.COLUMN_UTILISATION, 15)),
+        return new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 15),
+                report.column(Label.COLUMN_MATERIAL, 12), report.column(Label.COLUMN_STRESS, 12),
+                report.column(Label.COLUMN_ENVIRONMENT, 13), report.column(Label.COLUMN_SUSTAINED, 22),
+                report.column(Label.COLUMN_THRESHOLD, 18), report.column(Label.COLUMN_UTILISATION, 12)),
                 Block.Headings.TOP_AND_SIDE, rows);
     }
 
@@ -144,7 +139,7 @@ final class FrontPage {
     /** The number leads to its make-up, which leads to calculations, inputs and sources. */
     private static Block.Cell amount(Report report, FeatureReview feature, Amount amount, String before) {
         Text value = report.links().toStress(before + report.numbers().value(amount), feature.id());
-        String range = report.numbers().range(amount);
+        String range = report.numbers().single().range(amount);
         return range.isEmpty() ? Block.Cell.of(value) : new Block.Cell(List.of(value, Text.of(range)));
     }
 
@@ -163,9 +158,9 @@ final class FrontPage {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, report.say(Sentence.WORST_FINDINGS), "worst"));
-        blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 20),
-                report.column(Label.COLUMN_WRONG, 35), report.column(Label.COLUMN_FIRST_REMEDY, 31),
-                report.column(Label.COLUMN_OWNER, 14)), Block.Headings.TOP_AND_SIDE, rows));
+        blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 18),
+                report.column(Label.COLUMN_WRONG, 37), report.column(Label.COLUMN_FIRST_REMEDY, 34),
+                report.column(Label.COLUMN_OWNER, 11)), Block.Headings.TOP_AND_SIDE, rows));
         if (findings.size() > WORST) {
             blocks.add(report.small(report.say(Sentence.MORE_FINDINGS, count(findings.size() - WORST),
                     report.link(Section.FINDINGS))));

@@ -26,6 +26,11 @@ final class Numbers {
         this.units = units;
     }
 
+    /** {@return the same in one system of units, where two would not fit} */
+    Numbers single() {
+        return units == Units.BOTH ? new Numbers(Units.SI) : this;
+    }
+
     /**
      * A unit as printed.
      *

@@ -1,9 +1,7 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
@@ -28,16 +26,25 @@ final class Preliminaries {
     }
 
     private static List<Block> cautions(Report report) {
-        Set<String> general = new LinkedHashSet<>();
-        report.wording().paragraphs(Caution.CAUTIONS).forEach(text -> general.add(text.letters()));
-        general.addAll(report.review().cautions());
-        List<Text> decides = new ArrayList<>(report.wording().paragraphs(Caution.WHO_DECIDES));
-        if (ReviewPdf.isPrecheck(report)) {
-            decides.add(0, report.say(Caution.CAUTION_PRECHECK));
-        }
-        return List.of(report.heading(Section.CAUTIONS),
-                new Block.Callout(report.words(Caution.CAUTION_LABEL), Inline.Frame.HEAVY, decides),
-                new Block.Items(true, general.stream().map(Text::of).toList()));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(report.heading(Section.CAUTIONS));
+        blocks.add(report.paragraph(Sentence.CAUTIONS_TEXT));
+        blocks.addAll(warnings(report));
+        blocks.add(new Block.Items(true, report.review().cautions().stream()
+                .filter(caution -> !isWarning(report, caution)).map(Text::of).toList()));
+        return blocks;
+    }
+
+    /** {@return the warnings among the cautions, which stand on page one as well} */
+    static List<Block> warnings(Report report) {
+        String label = report.words(Label.WARNING_LABEL);
+        List<Text> warnings = report.review().cautions().stream().filter(caution -> isWarning(report, caution))
+                .map(caution -> Text.of(caution.substring(label.length()).replaceFirst("^[.:]? *", ""))).toList();
+        return warnings.isEmpty() ? List.of() : List.of(new Block.Callout(label, Inline.Frame.SOLID, warnings));
+    }
+
+    private static boolean isWarning(Report report, String caution) {
+        return caution.startsWith(report.words(Label.WARNING_LABEL));
     }
 
     private static List<Block> scope(Report report) {

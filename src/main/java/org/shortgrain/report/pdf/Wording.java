@@ -36,7 +36,6 @@ public final class Wording {
         Map<String, Phrase[]> files = new LinkedHashMap<>();
         files.put("words.txt", Label.values());
         files.put("sections.txt", Sentence.values());
-        files.put("cautions.txt", Caution.values());
         files.put("signatures.txt", Signing.values());
         files.put("figures.txt", FigureWords.values());
         return files;

@@ -43,6 +43,9 @@ public final class SampleReview {
 
     static final String LONG_NAME = "EX-7001-1/" + "Outboard_fitting.left-hand+".repeat(7);
     static final String HASH = "3f2a91bc77d01e45a0c2".repeat(4).substring(0, 64);
+    static final String WARNING = "WARNING. Cracks of this kind can grow unseen. Treat an objection as a reason to"
+            + " stop release.";
+    static final String PRECHECK = "Not valid for release.";
     private static final double MEGA = 1e6;
     private static final Citation HANDBOOK = new Citation("handbook-1", "table 5", SourceStatus.READ);
     private static final Citation RECALLED = new Citation("lecture-2", "", SourceStatus.MEMORY);
@@ -106,7 +109,8 @@ public final class SampleReview {
                 List.of("Material, stress and environment meet at GROOVE-1.", "One decisive question is open."),
                 featureReviews(), findingList(), questions(), assumptions(), calculations(), material(), route(),
                 stated(), rules("asked"), rules("idle"), List.of("/inspection/method", "/neighbours/0/area_ratio"),
-                sources(), List.of("A caution that only this review gives."));
+                sources(), List.of(WARNING,
+                "This report is advice.", PRECHECK));
     }
 
     private List<FeatureReview> featureReviews() {

@@ -49,7 +49,7 @@ class WordingTest {
             sections.txt   | ${purpose}      | a purpose                   | the placeholder ${purpose} is missing
             sections.txt   | ${purpose}      | ${purpose} of ${part-name}  | the placeholder ${part-name} is not known here
             sections.txt   | Purpose:        | **Purpose:                  | is opened and not closed
-            cautions.txt   | No finding      | $ No finding                | a placeholder is written ${name}
+            figures.txt    | The tension     | $ The tension               | a placeholder is written ${name}
             """)
     void a_slip_is_refused_with_its_place(String file, String words, String slip, String message) throws IOException {
         edit(file, words, slip);
