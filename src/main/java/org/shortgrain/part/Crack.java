@@ -13,7 +13,7 @@ package org.shortgrain.part;
  */
 public record Crack(
         @Meaning("Feature it was found at.") Stated<String> feature,
-        @Meaning("Month or date it was found.") Stated<String> found,
+        @IsoDate @Meaning("Month or date it was found.") Stated<String> found,
         @Meaning("How it runs.") Stated<String> direction,
         @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Length on the surface.") Stated<Range> length,
         @In(Dimension.LENGTH) @Meaning("Depth.") Stated<Range> depth,

@@ -44,8 +44,8 @@ public record Feature(
         Stated<Range> asQuenchedDepth,
         @In(Dimension.LENGTH) @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK)
         @Meaning("Section at quench, where it differs from the form.") Stated<Range> sectionAsQuenched,
-        @In(Dimension.LENGTH) @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK) @Meaning("Finished section.")
-        Stated<Range> sectionFinished,
+        @In(Dimension.LENGTH) @Limits(positive = true, usualMin = Limits.THIN, usualMax = Limits.THICK)
+        @Meaning("Finished section.") Stated<Range> sectionFinished,
         @Meaning("Whether the rest of the part holds it straight; unknown: both are computed, the worse counts.")
         Stated<Restraint> restraint,
         @Meaning("Residual stress at the surface; replaces the computed one.") Stated<ResidualStress> residualStress,

@@ -16,7 +16,7 @@ public record ReviewRequest(
         Stated<Purpose> purpose,
         @Minimum(Minimum.Role.IDENTITY) @Verbatim @Meaning("Role or name of who prepared the description.")
         Stated<String> preparedBy,
-        @Minimum(Minimum.Role.IDENTITY) @Meaning("Date of the review, ISO 8601.") Stated<String> date,
+        @Minimum(Minimum.Role.IDENTITY) @IsoDate @Meaning("Date of the review, ISO 8601.") Stated<String> date,
         @Limits(positive = true, max = 1)
         @Meaning("Factor on the threshold that the project allows for sustained tension, above 0 and up to 1. "
                 + "Absent: a stand-in is used and listed as an assumption.")

@@ -14,7 +14,7 @@ import java.util.List;
  * @param origin where the group stands, and its reference
  */
 public record Service(
-        @Meaning("Month or date of entry into service.") Stated<String> entered,
+        @IsoDate @Meaning("Month or date of entry into service.") Stated<String> entered,
         @Key("time_since_made") @In(Dimension.TIME) @Meaning("Time since the part was made.") Stated<Range> since,
         @Limits(min = 0) @Meaning("Operating hours.") Stated<Double> hours,
         @Limits(min = 0) @Meaning("Operating cycles.") Stated<Double> cycles,

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.shortgrain.part.reader.UnjudgedKeys;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -27,6 +28,11 @@ public final class RuleCompiler {
     /** What rules may see: when these classes change, the rules are compiled anew. */
     private static final List<String> API = List.of("rulebook", "part", "review", "terms", "mechanics", "reference");
     private static final String CLASSES = "rules";
+    /** Classes that judge; the report only repeats what was said. */
+    private static final List<String> JUDGES = List.of("org/shortgrain/assessment", "org/shortgrain/rulebook",
+            "org/shortgrain/remedy", CLASSES);
+    /** Classes among them that only list what was stated, for the report. */
+    private static final Set<String> LISTERS = Set.of("StatedLines");
     private static final String MANIFEST = "rulebook/manifest.sha256";
 
     private RuleCompiler() {
@@ -44,12 +50,21 @@ public final class RuleCompiler {
         int code = 0;
         try {
             build(Path.of(arguments[0]), Path.of(arguments[1])).ifPresent(System.out::println);
+            listJudgedKeys(Path.of(arguments[1]));
         } catch (RulebookException faulty) {
             faulty.problems().forEach(problem -> System.err.println("rules/" + problem));
             code = 1;
         }
         // the engine's workers would keep the process alive for a while
         System.exit(code);
+    }
+
+    /** Lists the keys of a description that rules and computations ask for, so that the report can name the others. */
+    private static void listJudgedKeys(Path classes) throws IOException {
+        List<Path> judges = JUDGES.stream().map(classes::resolve).toList();
+        Path list = classes.resolve(UnjudgedKeys.LIST);
+        Files.createDirectories(list.getParent());
+        Files.write(list, UnjudgedKeys.asked(AccessorCalls.in(judges, LISTERS)));
     }
 
     /**

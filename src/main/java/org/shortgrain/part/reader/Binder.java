@@ -14,11 +14,13 @@ import org.shortgrain.part.Stated;
 /**
  * YAML nodes to records, each component filled by its own type and annotations.
  *
- * <p>An own walk and no data binding library: four states, a provenance, alternatives and the place in the file belong
- * to every single value, all problems of a file are wanted at once, and messages need the node itself (quotes, marks).
- * With Jackson each of these would be a custom deserializer over a tree that has lost the marks. For the same reason the
- * walk does not run the published JSON Schema first: it refuses what the schema refuses (a test holds them together)
- * and says more about it.
+ * <p>An own walk and no data binding library: four states, a provenance, alternatives and the place in the file
+ * belong to every single value, all problems of a file are wanted at once, and messages need the node itself (quotes,
+ * marks). With Jackson each of these would be a custom deserializer over a tree that has lost the marks.
+ *
+ * <p>Nor does the walk run the published JSON Schema first. It has to look at every node anyway, refuses what the schema
+ * refuses (a test with damaged descriptions holds the two together), and can say what was meant, where a validator lists
+ * the branches that failed. Compiling the schema alone takes longer than this whole reading at a cold start.
  */
 final class Binder {
     private final Problems problems;
@@ -101,7 +103,7 @@ final class Binder {
     private Stated<?> stated(Expected expected, Spot spot, Provenance provenance) {
         Optional<Scalar> scalar = Scalar.of(spot);
         if (spot.isEmpty() || scalar.filter(Scalar::isNothing).isPresent()) {
-            problems.add(ProblemCode.EMPTY_VALUE, spot.atKey(), Description.of(expected, vocabularies));
+            problems.add(ProblemCode.EMPTY_VALUE, spot.atKey(), Wanted.of(expected, vocabularies));
             return new Stated.Unknown<>(spot.at());
         }
         Optional<Scalar.State> state = scalar.flatMap(Scalar::state);
@@ -145,7 +147,7 @@ final class Binder {
     private Optional<?> value(Expected expected, Spot spot) {
         Optional<Scalar> scalar = Scalar.of(spot);
         if (scalar.filter(Scalar::isNothing).isPresent()) {
-            problems.add(ProblemCode.EMPTY_VALUE, spot.at(), Description.of(expected, vocabularies));
+            problems.add(ProblemCode.EMPTY_VALUE, spot.at(), Wanted.of(expected, vocabularies));
             return Optional.empty();
         }
         Optional<Scalar.State> state = scalar.flatMap(Scalar::state);

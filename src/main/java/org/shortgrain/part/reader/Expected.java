@@ -18,9 +18,10 @@ sealed interface Expected {
      * Text.
      *
      * @param verbatim whether every word is taken as it stands
+     * @param date     whether it is a date
      * @param words    list of words it is taken from; empty if it is free
      */
-    record Text(boolean verbatim, Optional<Vocabulary.List> words) implements Expected {
+    record Text(boolean verbatim, boolean date, Optional<Vocabulary.List> words) implements Expected {
     }
 
     /**

@@ -6,12 +6,15 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.shortgrain.part.Axis;
@@ -20,6 +23,7 @@ import org.shortgrain.part.DirectionWord;
 import org.shortgrain.part.Humidity;
 import org.shortgrain.part.In;
 import org.shortgrain.part.InShort;
+import org.shortgrain.part.IsoDate;
 import org.shortgrain.part.Key;
 import org.shortgrain.part.Limits;
 import org.shortgrain.part.Meaning;
@@ -44,6 +48,21 @@ final class Forms {
 
     Expected.Fields of(Class<? extends Record> type) {
         return known.computeIfAbsent(type, asked -> fields(type));
+    }
+
+    /** Visits every key of a group and of the groups within it. */
+    void visit(Class<? extends Record> type, BiConsumer<Class<? extends Record>, Expected.Field> visitor) {
+        visit(type, visitor, new HashSet<>());
+    }
+
+    private void visit(Class<? extends Record> type, BiConsumer<Class<? extends Record>, Expected.Field> visitor,
+            Set<Class<?>> seen) {
+        if (seen.add(type)) {
+            for (Expected.Field field : of(type).all()) {
+                visitor.accept(type, field);
+                inside(field).ifPresent(inner -> visit(inner, visitor, seen));
+            }
+        }
     }
 
     boolean isGroup(Expected expected) {
@@ -117,7 +136,7 @@ final class Forms {
         }
         if (plain == String.class) {
             return new Expected.Text(component.isAnnotationPresent(Verbatim.class),
-                    annotation(component, Vocabulary.class).map(Vocabulary::value));
+                    component.isAnnotationPresent(IsoDate.class), annotation(component, Vocabulary.class).map(Vocabulary::value));
         }
         if (plain == Humidity.class) {
             return new Expected.Moisture(measure(component, Dimension.SHARE), words(Humidity.HumidityWord.class));

@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 final class Habits {
     private static final List<Habit> KNOWN = List.of(
             new Habit("[0-9][,'\u2019][0-9]|[0-9]+ [0-9]",
-                    "Write decimals with a point and thousands without separator, such as \"0.5 %1$s\" or \"1000 %1$s\""),
+                    "Write decimals with a point and thousands without separator, such as \"0.5 %1$s\" or \"1000 "
+                            + "%1$s\""),
             new Habit("[0-9] ?/ ?[0-9]", "Write fractions as decimals, such as \"0.375 %1$s\""),
             new Habit("[0-9][eE][-+]?[0-9]", "Write the number out, without exponent"),
             new Habit("(^|[^0-9])\\.[0-9]", "Write a zero before the point, such as \"0.5 %1$s\""),

@@ -23,7 +23,7 @@ final class LongForm {
     private static final List<String> LIMITS = List.of("min", "max");
     private static final List<String> AXIS = List.of("axis");
 
-    private static final Expected.Text REFERENCE = new Expected.Text(true, Optional.empty());
+    private static final Expected.Text REFERENCE = new Expected.Text(true, false, Optional.empty());
 
     private final Problems problems;
     private final Forms forms;
@@ -111,7 +111,8 @@ final class LongForm {
         Parts parts = parts(expected, spot);
         for (String whole : List.of(KIND, SCOPE)) {
             if (spot.entries().containsKey(whole)) {
-                problems.add(ProblemCode.UNKNOWN_KEY, spot.entries().get(whole).atKey(), whole, "value and ref in a list item",
+                problems.add(ProblemCode.UNKNOWN_KEY, spot.entries().get(whole).atKey(), whole, "value and ref in a "
+                        + "list item",
                         "Write {value: [...], " + whole + ": ...} for the whole list");
             }
         }

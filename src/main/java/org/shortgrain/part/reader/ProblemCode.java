@@ -48,7 +48,8 @@ public enum ProblemCode {
     /** A YAML tag. */
     TAG("the YAML tag %1$s is not read", "plain values", "Delete the tag"),
     /** Text or a list at the top. */
-    NOT_A_DESCRIPTION("the file holds %1$s", "a part description: keys such as part, material, form, route and features",
+    NOT_A_DESCRIPTION("the file holds %1$s", "a part description: keys such as part, material, form, route and "
+            + "features",
             "\"shortgrain start\" writes a blank description to fill in"),
     /** A version that this reader does not know. */
     SCHEMA_VERSION("%1$s", "schema: 1, the only version of the form of a description", "Write schema: 1"),
@@ -69,6 +70,9 @@ public enum ProblemCode {
     NOT_A_QUANTITY("\"%1$s\" is no number with a unit", "a %2$s in one of the units %3$s", "%4$s"),
     /** Text that is no number. */
     NOT_A_NUMBER("\"%1$s\" is no plain number", "a number such as 1.8", "%2$s"),
+    /** Text that is no date. */
+    NOT_A_DATE("\"%1$s\" is no date", "a date in the form 2026-01-15, or 2026-01 or 2026 where no more is known",
+            "Write year, month and day with hyphens"),
     /** Text that is no truth value. */
     NOT_TRUE_OR_FALSE("\"%1$s\" stands here", "true, false, none or unknown", "%2$s"),
     /** Beyond the limits of the key. */
@@ -82,17 +86,20 @@ public enum ProblemCode {
     UNKNOWN_WORD("the word \"%1$s\" is not known here", "one of %2$s", "%3$s"),
     /** Yes, no, n/a in place of an answer. */
     UNCLEAR_ANSWER("\"%1$s\" leaves open what is meant", "%2$s, none or unknown",
-            "Write none if there is none, unknown if it is stated nowhere; put quotes around it if it is the very text"),
+            "Write none if there is none, unknown if it is stated nowhere; put quotes around it if it is the very "
+                    + "text"),
     /** None or unknown beside values. */
     STATE_IN_LIST("the word %1$s stands beside other values", "a list of values, or the word alone",
             "Write the word in place of the list, or leave it out of the list"),
     /** Three numbers are no direction. */
-    NOT_AN_AXIS("%1$s is no direction", "X, Y, Z, -X, -Y, -Z or three numbers that are not all zero, such as [0, 0.34, 0.94]",
+    NOT_AN_AXIS("%1$s is no direction", "X, Y, Z, -X, -Y, -Z or three numbers that are not all zero, such as [0, "
+            + "0.34, 0.94]",
             "Give the direction in the axes of the part"),
     /** A field without which no report is made. */
     MISSING_FIELD("%1$s is %2$s", "%3$s", "Write it in"),
     /** Two features of one name. */
-    DUPLICATE_FEATURE("the feature id \"%1$s\" is used twice; the first is in line %2$s", "a name of its own for each feature",
+    DUPLICATE_FEATURE("the feature id \"%1$s\" is used twice; the first is in line %2$s", "a name of its own for "
+            + "each feature",
             "Rename one of the two"),
     /** Text with characters that cannot be printed. */
     UNPRINTABLE_TEXT("the text holds a character that cannot be printed (U+%1$s)", "printable text",

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -14,13 +16,14 @@ import org.shortgrain.part.PartDescription;
 /**
  * Which keys of a description are read but judged by nothing, so that nobody takes an entry for a verdict.
  *
- * <p>A key counts as judged if some rule or computation of the tool asks for it. The list of those is not kept by hand: a
- * test finds them by looking, in the compiled classes of the rules, the look-ups and the computations, for calls of the
- * records' accessors, and holds the shipped list against what it finds. It says that a key is asked for somewhere, not
+ * <p>A key counts as judged if some rule or computation asks for it. The list of those is not kept by hand: the
+ * build finds them by looking, in the compiled classes of the rules and of the assessment, for calls of the records'
+ * accessors. It says that a key is asked for somewhere, not
  * that it bore on this part. Keys that only a rule of an edited rulebook asks for still count as unjudged.
  */
 public final class UnjudgedKeys {
-    private static final String LIST = "/schema/judged-keys.txt";
+    /** Where the list lies among the tool's classes: a record and a key of it on each line. */
+    public static final String LIST = "schema/judged-keys.txt";
     /** Groups whose text is carried into the report and never judged. */
     private static final Set<String> RECORD_KEEPING = Set.of("ReviewRequest", "Identity", "Drawing", "Planning",
             "ForgingDrawing");
@@ -43,9 +46,26 @@ public final class UnjudgedKeys {
         return new UnjudgedKeys(shipped()).of(paths);
     }
 
+    /**
+     * {@return the lines of the list}
+     *
+     * @param accessors accessors of the records that are called, as {@code Fit.bushBore}
+     */
+    public static List<String> asked(Set<String> accessors) {
+        List<String> asked = new ArrayList<>();
+        new Forms().visit(PartDescription.class, (group, field) -> {
+            if (accessors.contains(group.getSimpleName() + "." + field.accessor().getName())) {
+                asked.add(name(group, field));
+            }
+        });
+        return asked;
+    }
+
     static Set<String> shipped() {
-        try (InputStream in = UnjudgedKeys.class.getResourceAsStream(LIST)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().collect(Collectors.toSet());
+        try (InputStream in = UnjudgedKeys.class.getResourceAsStream("/" + LIST)) {
+            return new String(Objects.requireNonNull(in, "the build writes "
+                    + "" + LIST).readAllBytes(), StandardCharsets.UTF_8).lines()
+                    .collect(Collectors.toSet());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -67,12 +67,16 @@ final class Values {
         String text = scalar.text();
         if (scalar.plain() && !expected.verbatim() && UNCLEAR.contains(text.toLowerCase(Locale.ROOT))
                 || scalar.isTruth()) {
-            problems.add(ProblemCode.UNCLEAR_ANSWER, spot.at(), shown(text), Description.of(expected, vocabularies));
+            problems.add(ProblemCode.UNCLEAR_ANSWER, spot.at(), shown(text), Wanted.of(expected, vocabularies));
             return Optional.empty();
         }
         Optional<Integer> unprintable = text.codePoints().filter(Values::isUnprintable).boxed().findFirst();
         if (unprintable.isPresent()) {
             problems.add(ProblemCode.UNPRINTABLE_TEXT, spot.at(), YamlText.hex(unprintable.get()));
+            return Optional.empty();
+        }
+        if (expected.date() && !Dates.isDate(text)) {
+            problems.add(ProblemCode.NOT_A_DATE, spot.at(), shown(text));
             return Optional.empty();
         }
         return expected.words().isEmpty() ? Optional.of(text) : listed(expected.words().get(), text, spot);
@@ -212,8 +216,8 @@ final class Values {
     Optional<Object> wrongKind(Expected expected, Spot spot) {
         String found = spot.isList() ? "a list" : spot.isGroup() ? "a group of keys"
                 : "\"" + shown(Scalar.of(spot).orElseThrow().text()) + "\"";
-        problems.add(ProblemCode.WRONG_KIND, spot.at(), found, Description.of(expected, vocabularies),
-                Description.example(expected));
+        problems.add(ProblemCode.WRONG_KIND, spot.at(), found, Wanted.of(expected, vocabularies),
+                Wanted.example(expected));
         return Optional.empty();
     }
 

@@ -5,25 +5,16 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.shortgrain.part.Location;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
-import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.SequenceNode;
-import org.yaml.snakeyaml.nodes.Tag;
 import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.StreamReader;
 import org.yaml.snakeyaml.resolver.Resolver;
@@ -41,8 +32,6 @@ final class YamlText {
     private static final int DEEPEST = 30;
     /** Nodes with all aliases followed; a long description has some thousand. */
     private static final int MOST_NODES = 100_000;
-    private static final Set<Tag> READ = Set.of(Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL, Tag.NULL, Tag.TIMESTAMP, Tag.MERGE,
-            Tag.SEQ, Tag.MAP);
     private static final String FOREIGN_TAG = "Global tag is not allowed:";
     private static final char BYTE_ORDER_MARK = '\ufeff';
 
@@ -157,71 +146,11 @@ final class YamlText {
 
     /** Whether the tree can be walked: it has an end, and not too many nodes when its aliases are followed. */
     private boolean isFinite(Node root) {
-        long nodes = new Tree().size(root);
+        long nodes = new NodeCheck(problems).size(root);
         if (nodes > MOST_NODES && !problems.refuse()) {
             problems.add(ProblemCode.TOO_MANY_ALIASES, new Location("", 0, 0), MOST_ALIASES);
         }
         return nodes <= MOST_NODES;
-    }
-
-    /**
-     * Walks the nodes once, reports repeated keys, tags and keys that are no words, and counts. An alias inside its own
-     * anchor would make every later walk endless, so it counts as endlessly many.
-     */
-    private final class Tree {
-        private static final long ENDLESS = Integer.MAX_VALUE;
-        private final Set<Node> open = Collections.newSetFromMap(new IdentityHashMap<>());
-        private final Map<Node, Long> sizes = new IdentityHashMap<>();
-
-        private long size(Node node) {
-            if (!open.add(node)) {
-                problems.add(ProblemCode.SELF_REFERENCE, at("", node.getStartMark()));
-                return ENDLESS;
-            }
-            Long size = sizes.get(node);
-            if (size == null) {
-                checkTag(node);
-                size = Math.min(ENDLESS, 1 + inside(node));
-                sizes.put(node, size);
-            }
-            open.remove(node);
-            return size;
-        }
-
-        private long inside(Node node) {
-            if (node instanceof SequenceNode sequence) {
-                return sequence.getValue().stream().mapToLong(this::size).sum();
-            }
-            if (node instanceof MappingNode mapping) {
-                checkKeys(mapping);
-                return mapping.getValue().stream().map(NodeTuple::getValueNode).mapToLong(this::size).sum();
-            }
-            return 0;
-        }
-
-        private void checkTag(Node node) {
-            if (!READ.contains(node.getTag())) {
-                String tag = node.getTag().getValue();
-                String shown = tag.startsWith(Tag.PREFIX) ? "!!" + tag.substring(Tag.PREFIX.length()) : tag;
-                problems.add(ProblemCode.TAG, at("", node.getStartMark()), shown);
-            }
-        }
-
-        private void checkKeys(MappingNode mapping) {
-            Map<String, Integer> lines = new HashMap<>();
-            for (NodeTuple entry : mapping.getValue()) {
-                Location at = at("", entry.getKeyNode().getStartMark());
-                if (!(entry.getKeyNode() instanceof ScalarNode key)) {
-                    problems.add(ProblemCode.KEY_NOT_TEXT, at);
-                    continue;
-                }
-                checkTag(key);
-                Integer first = lines.putIfAbsent(key.getValue(), at.line());
-                if (first != null) {
-                    problems.add(ProblemCode.DUPLICATE_KEY, at, Values.shown(key.getValue()), first);
-                }
-            }
-        }
     }
 
     static Location at(String path, Mark mark) {

@@ -208,9 +208,9 @@ class PartReaderTest {
     void everyKeyOfTheFormStandsInTheTestFile() throws Exception {
         String text = Files.readString(Read.WHOLE_FORM);
         List<String> unused = new ArrayList<>();
-        FormWalk.keys(key -> {
-            if (!text.matches("(?s).*\\b" + key + ":.*")) {
-                unused.add(key);
+        new Forms().visit(PartDescription.class, (group, field) -> {
+            if (!text.matches("(?s).*\\b" + field.key() + ":.*")) {
+                unused.add(field.key());
             }
         });
         assertEquals(List.of(), unused);

@@ -139,7 +139,7 @@ final class SchemaWriter {
 
     private static String name(Expected expected) {
         if (expected instanceof Expected.Text text) {
-            return text.words().map(list -> "word_of_" + list.name().toLowerCase(Locale.ROOT)).orElse("text");
+            return text.date() ? "date" : text.words().map(list -> "word_of_" + list.name().toLowerCase(Locale.ROOT)).orElse("text");
         }
         if (expected instanceof Expected.Number number) {
             Expected.Bounds bounds = number.bounds();
@@ -210,6 +210,9 @@ final class SchemaWriter {
     }
 
     private ObjectNode scalar(Expected expected) {
+        if (expected instanceof Expected.Text text && text.date()) {
+            return text().put("pattern", "^" + Dates.FORM + "$").set("examples", words(List.of("2026-01-15")));
+        }
         if (expected instanceof Expected.Text text) {
             ObjectNode schema = text();
             text.words().ifPresent(list -> schema.set("examples", words(vocabularies.words(list))));

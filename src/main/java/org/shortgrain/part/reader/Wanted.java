@@ -4,12 +4,15 @@ import java.util.List;
 import org.shortgrain.part.Unit;
 
 /** What is expected, in the words of a message. */
-final class Description {
+final class Wanted {
 
-    private Description() {
+    private Wanted() {
     }
 
     static String of(Expected expected, Vocabularies vocabularies) {
+        if (expected instanceof Expected.Text text && text.date()) {
+            return "a date such as 2026-01-15";
+        }
         if (expected instanceof Expected.Text text) {
             return text.words().map(list -> "one of " + QuantityText.list(vocabularies.words(list))).orElse("text");
         }
