@@ -136,7 +136,8 @@ final class Forms {
         }
         if (plain == String.class) {
             return new Expected.Text(component.isAnnotationPresent(Verbatim.class),
-                    component.isAnnotationPresent(IsoDate.class), annotation(component, Vocabulary.class).map(Vocabulary::value));
+                    component.isAnnotationPresent(IsoDate.class),
+                    annotation(component, Vocabulary.class).map(Vocabulary::value));
         }
         if (plain == Humidity.class) {
             return new Expected.Moisture(measure(component, Dimension.SHARE), words(Humidity.HumidityWord.class));

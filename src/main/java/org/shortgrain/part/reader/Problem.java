@@ -34,9 +34,8 @@ public record Problem(ProblemCode code, String file, Location at, String found, 
         String place = at.line() == 0 ? file : "%s:%d:%d".formatted(file, at.line(), at.column());
         String key = at.path().isEmpty() ? "" : " (at " + at.path() + ")";
         String end = advice.endsWith("?") ? "" : ".";
-        return "%s: %s%s%s. Expected: %s. %s%s".formatted(place, code.isWarning() ? "warning: "
-                + "" : "", found, key, expected,
-                advice, end);
+        String warning = code.isWarning() ? "warning: " : "";
+        return "%s: %s%s%s. Expected: %s. %s%s".formatted(place, warning, found, key, expected, advice, end);
     }
 
     /**

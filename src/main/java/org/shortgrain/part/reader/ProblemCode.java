@@ -48,16 +48,16 @@ public enum ProblemCode {
     /** A YAML tag. */
     TAG("the YAML tag %1$s is not read", "plain values", "Delete the tag"),
     /** Text or a list at the top. */
-    NOT_A_DESCRIPTION("the file holds %1$s", "a part description: keys such as part, material, form, route and "
-            + "features",
+    NOT_A_DESCRIPTION("the file holds %1$s",
+            "a part description: keys such as part, material, form, route and features",
             "\"shortgrain start\" writes a blank description to fill in"),
     /** A version that this reader does not know. */
     SCHEMA_VERSION("%1$s", "schema: 1, the only version of the form of a description", "Write schema: 1"),
     /** A key that is not in the form. */
     UNKNOWN_KEY("the key \"%1$s\" is not known here", "%2$s", "%3$s"),
     /** A key without value. */
-    EMPTY_VALUE("there is no value", "%1$s", "Write unknown if it is stated nowhere, none if there is none, "
-            + "or take the key out if you have not looked"),
+    EMPTY_VALUE("there is no value", "%1$s", "Write unknown if it is stated nowhere, none if there is none, or take "
+            + "the key out if you have not looked"),
     /** A list where text stands, or the other way round. */
     WRONG_KIND("%1$s stands here", "%2$s", "%3$s"),
     /** A number without unit. */
@@ -86,21 +86,20 @@ public enum ProblemCode {
     UNKNOWN_WORD("the word \"%1$s\" is not known here", "one of %2$s", "%3$s"),
     /** Yes, no, n/a in place of an answer. */
     UNCLEAR_ANSWER("\"%1$s\" leaves open what is meant", "%2$s, none or unknown",
-            "Write none if there is none, unknown if it is stated nowhere; put quotes around it if it is the very "
-                    + "text"),
+            "Write none if there is none, unknown if it is stated nowhere; "
+                    + "put quotes around it if it is the very text"),
     /** None or unknown beside values. */
     STATE_IN_LIST("the word %1$s stands beside other values", "a list of values, or the word alone",
             "Write the word in place of the list, or leave it out of the list"),
     /** Three numbers are no direction. */
-    NOT_AN_AXIS("%1$s is no direction", "X, Y, Z, -X, -Y, -Z or three numbers that are not all zero, such as [0, "
-            + "0.34, 0.94]",
+    NOT_AN_AXIS("%1$s is no direction",
+            "X, Y, Z, -X, -Y, -Z or three numbers that are not all zero, such as [0, 0.34, 0.94]",
             "Give the direction in the axes of the part"),
     /** A field without which no report is made. */
     MISSING_FIELD("%1$s is %2$s", "%3$s", "Write it in"),
     /** Two features of one name. */
-    DUPLICATE_FEATURE("the feature id \"%1$s\" is used twice; the first is in line %2$s", "a name of its own for "
-            + "each feature",
-            "Rename one of the two"),
+    DUPLICATE_FEATURE("the feature id \"%1$s\" is used twice; the first is in line %2$s",
+            "a name of its own for each feature", "Rename one of the two"),
     /** Text with characters that cannot be printed. */
     UNPRINTABLE_TEXT("the text holds a character that cannot be printed (U+%1$s)", "printable text",
             "Delete the character"),

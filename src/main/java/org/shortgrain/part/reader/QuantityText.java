@@ -60,8 +60,7 @@ final class QuantityText {
     private Optional<Quantity> within(double si, String text, Spot spot, Expected.Measure measure) {
         Expected.Bounds bounds = measure.bounds();
         if (!bounds.hold(si)) {
-            String lower = bounds.positive() ? "above " + print(0, measure) : "of at least "
-                    + "" + print(bounds.min(), measure);
+            String lower = bounds.positive() ? "above " + print(0, measure) : "of at least " + print(bounds.min(), measure);
             problems.add(ProblemCode.OUT_OF_RANGE, spot.at(), Values.shown(text), "a %s %s, at most %s"
                     .formatted(measure.dimension().noun(), lower, print(bounds.max(), measure)));
             return Optional.empty();

@@ -20,9 +20,8 @@ final class SchemaVersion {
         }
         Optional<Scalar> version = Scalar.of(spot.get());
         if (version.filter(scalar -> scalar.text().equals(Integer.toString(READ))).isEmpty()) {
-            problems.add(ProblemCode.SCHEMA_VERSION, spot.get().at(),
-                    version.map(scalar -> "\"" + Values.shown(scalar.text()) + "\" stands here").orElse("a list or "
-                            + "group stands here"));
+            String found = version.map(scalar -> '"' + Values.shown(scalar.text()) + '"').orElse("a list or a group");
+            problems.add(ProblemCode.SCHEMA_VERSION, spot.get().at(), found + " stands here");
         }
     }
 }

@@ -63,9 +63,8 @@ public final class UnjudgedKeys {
 
     static Set<String> shipped() {
         try (InputStream in = UnjudgedKeys.class.getResourceAsStream("/" + LIST)) {
-            return new String(Objects.requireNonNull(in, "the build writes "
-                    + "" + LIST).readAllBytes(), StandardCharsets.UTF_8).lines()
-                    .collect(Collectors.toSet());
+            return new String(Objects.requireNonNull(in, "the build writes " + LIST).readAllBytes(),
+                    StandardCharsets.UTF_8).lines().collect(Collectors.toSet());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -37,15 +37,13 @@ class BadInputTest {
     @Test
     void aMissingFileIsNamed() {
         assertNamesOnly("there is no such file. Expected: a part description in YAML. Check the path; \"shortgrain "
-                + "start\" "
-                + "writes a blank description.", folder.resolve("absent.yaml"));
+                + "start\" writes a blank description.", folder.resolve("absent.yaml"));
     }
 
     @Test
     void aDirectoryIsNoFile() {
         assertNamesOnly("this is a directory or a device. Expected: a file that holds a part description. Name the "
-                + "file "
-                + "itself.", folder);
+                + "file itself.", folder);
     }
 
     @Test
@@ -64,15 +62,13 @@ class BadInputTest {
             huge.setLength(10_000_000);
         }
         assertEquals(file + ": the file has more than 1000000 bytes. Expected: the description of one part, some "
-                + "kilobytes. "
-                + "Check that this is the right file.", Read.only(Read.file(file)));
+                + "kilobytes. Check that this is the right file.", Read.only(Read.file(file)));
     }
 
     @Test
     void anEmptyFileHoldsNoData() {
         String message = "part.yaml:1:1: the file holds no data. Expected: a part description in YAML. \"shortgrain "
-                + "start\" "
-                + "writes a blank description to fill in.";
+                + "start\" writes a blank description to fill in.";
         assertEquals(message, yaml(""));
         assertEquals(message, yaml("# a comment\n\n"));
         assertEquals(message, yaml("---\n"));
@@ -88,11 +84,10 @@ class BadInputTest {
 
     @Test
     void anotherEncodingIsShownAtItsFirstForeignByte() throws IOException {
-        Path latin = write("latin.yaml", "schema: 1\npart: {name: "
-                + "Tr\u00e4ger}\n".getBytes(StandardCharsets.ISO_8859_1));
+        Path latin = write("latin.yaml",
+                "schema: 1\npart: {name: Tr\u00e4ger}\n".getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(latin + ":2:16: the byte 0xE4 is not UTF-8 text. Expected: text encoded in UTF-8. Save the "
-                + "file with the "
-                + "encoding UTF-8 in your editor.", Read.only(Read.file(latin)));
+                + "file with the encoding UTF-8 in your editor.", Read.only(Read.file(latin)));
         Path wide = write("wide.yaml", "\ufeffschema: 1\n".getBytes(StandardCharsets.UTF_16LE));
         assertTrue(Read.only(Read.file(wide)).startsWith(wide + ":1:1: the byte 0xFF is not UTF-8 text."));
     }
@@ -100,35 +95,31 @@ class BadInputTest {
     @Test
     void aByteOrderMarkAndWindowsLineEndsAreReadAndDoNotShiftPositions() {
         assertEquals("part.yaml:3:3: the key \"numbr\" is not known here (at /part/numbr). Expected: one of number, "
-                + "revision, "
-                + "name, criticality, single_load_path, function, effect_of_failure, design_authority, next_assembly, "
-                + "manufacturer, serials, effectivity, life. Did you mean \"number\"?",
+                + "revision, name, criticality, single_load_path, function, effect_of_failure, design_authority, "
+                + "next_assembly, manufacturer, serials, effectivity, life. Did you mean \"number\"?",
                 yaml("\ufeffschema: 1\r\npart:\r\n  numbr: 7\r\n  number: 7\r\n"));
     }
 
     @Test
     void aControlCharacterIsShown() {
-        assertEquals("part.yaml:2:8: the character U+0000 is a control character. Expected: printable text. Delete the "
-                + "character.", yaml("schema: 1\npart: {\0number: 1}\n"));
+        assertEquals("part.yaml:2:8: the character U+0000 is a control character. Expected: printable text. Delete "
+                + "the character.", yaml("schema: 1\npart: {\0number: 1}\n"));
     }
 
     @Test
     void aTabIsShown() {
         assertEquals("part.yaml:2:1: a tab character stands where YAML takes only spaces. Expected: spaces. Replace "
-                + "the tab by "
-                + "spaces.", yaml("part:\n\tnumber: 1\n"));
+                + "the tab by spaces.", yaml("part:\n\tnumber: 1\n"));
     }
 
     @Test
     void malformedYamlIsShownWhereItBreaks() {
         String hint = " Expected: one key and value a line, groups indented by spaces. Look at the quotes, "
-                + "brackets, colons and "
-                + "indentation of this line and the one above.";
+                + "brackets, colons and indentation of this line and the one above.";
         assertEquals("part.yaml:1:5: this is not well-formed YAML: mapping values are not allowed here." + hint,
                 yaml("a: b: c\n"));
         assertEquals("part.yaml:2:5: this is not well-formed YAML: expected ',' or '}', but got :, while parsing a "
-                + "flow mapping "
-                + "begun in line 1, column 7." + hint, yaml("part: {number: 1\nform: x\n"));
+                + "flow mapping begun in line 1, column 7." + hint, yaml("part: {number: 1\nform: x\n"));
         assertEquals("part.yaml:1:7: this is not well-formed YAML: found undefined alias x." + hint, yaml("part: "
                 + "*x\n"));
     }
@@ -136,8 +127,7 @@ class BadInputTest {
     @Test
     void anOpenQuoteIsShownWhereItOpens() {
         assertTrue(yaml("part: {number: \"EX-1}\nform:\n").startsWith("part.yaml:1:16: this is not well-formed "
-                + "YAML: found "
-                + "unexpected end of stream, while scanning a quoted scalar begun in line 1, column 16."));
+                + "YAML: found unexpected end of stream, while scanning a quoted scalar begun in line 1, column 16."));
     }
 
     @Test
@@ -150,24 +140,21 @@ class BadInputTest {
     @Test
     void aRepeatedKeyIsRefusedWithTheLineOfTheFirst() {
         assertEquals("part.yaml:4:3: the key \"number\" stands here for the second time; the first is in line 3. "
-                + "Expected: each "
-                + "key once. Delete one of the two, or join them.", yaml("schema: 1\npart:\n  number: 1\n  number: "
+                + "Expected: each key once. Delete one of the two, or join them.", yaml("schema: 1\npart:\n  number: 1\n  number: "
                 + "2\n"));
     }
 
     @Test
     void aListAsKeyIsRefused() {
         assertEquals("part.yaml:3:3: a list or a group stands where a key is expected. Expected: a word as key. Put "
-                + "quotes "
-                + "around text that begins with a bracket.", yaml("schema: 1\npart: {number: 1}\n? [a]\n: b\n"));
+                + "quotes around text that begins with a bracket.", yaml("schema: 1\npart: {number: 1}\n? [a]\n: b\n"));
     }
 
     @Test
     void tagsMakeNoObjects() {
         assertTrue(yaml("part: !!javax.script.ScriptEngineManager {number: 1}\n").startsWith("part.yaml:1:7: the "
-                + "YAML tag "
-                + "tag:yaml.org,2002:javax.script.ScriptEngineManager is not read. Expected: plain values. Delete "
-                + "the tag."));
+                + "YAML tag tag:yaml.org,2002:javax.script.ScriptEngineManager is not read. Expected: plain values. "
+                + "Delete the tag."));
         assertTrue(Read.problems(Read.text("schema: 1\npart: !mine {number: 1}\n")).get(0).text()
                 .startsWith("part.yaml:2:7: the YAML tag !mine is not read."));
     }
@@ -179,8 +166,7 @@ class BadInputTest {
             bomb.append("a%d: &a%d [%s]\n".formatted(i, i, "*a%d, ".formatted(i - 1).repeat(9)));
         }
         assertEquals("part.yaml: the file uses too many YAML aliases (*name). Expected: at most 20 uses of aliases "
-                + "for groups "
-                + "and lists. Write the values out.", yaml(bomb.toString()));
+                + "for groups and lists. Write the values out.", yaml(bomb.toString()));
     }
 
     @Test
@@ -195,15 +181,13 @@ class BadInputTest {
     @Test
     void anAliasOfItselfIsRefused() {
         assertEquals("part.yaml:1:7: this value contains itself through a YAML alias. Expected: values that end. "
-                + "Write the "
-                + "value out.", yaml("part: &p {number: *p}\n"));
+                + "Write the value out.", yaml("part: &p {number: *p}\n"));
     }
 
     @Test
     void endlessNestingIsRefused() {
         assertEquals("part.yaml: groups or lists are nested more than 30 deep. Expected: a part description, at "
-                + "most some ten "
-                + "levels deep. Look for brackets that are not closed.", yaml("a: " + "[".repeat(500)));
+                + "most some ten levels deep. Look for brackets that are not closed.", yaml("a: " + "[".repeat(500)));
     }
 
     @Test

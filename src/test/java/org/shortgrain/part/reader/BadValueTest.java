@@ -24,10 +24,9 @@ class BadValueTest {
 
     @Test
     void anUnknownKeyNamesTheNearest() {
-        assertEquals("part.yaml:3:8: the key \"prodct\" is not known here (at /form/prodct). Expected: one of product, "
-                + "heat_treat_thickness, heat_treat_width, heat_treat_shape, finished_thickness, envelope, mass, "
-                + "diameter, "
-                + "length, width, wall. Did you mean \"product\"?", Read.problem("form: {prodct: plate}\n"));
+        assertEquals("part.yaml:3:8: the key \"prodct\" is not known here (at /form/prodct). Expected: one of "
+                + "product, heat_treat_thickness, heat_treat_width, heat_treat_shape, finished_thickness, envelope, "
+                + "mass, diameter, length, width, wall. Did you mean \"product\"?", Read.problem("form: {prodct: plate}\n"));
     }
 
     @Test
@@ -103,8 +102,7 @@ class BadValueTest {
     void aMillimetreThatMayBeAnInchIsAWarningAndIsRead() {
         List<Problem> warnings = Read.warnings("form: {heat_treat_thickness: 0.07 mm}\n");
         assertEquals(List.of("part.yaml:3:30: warning: \"0.07 mm\" is unusual (at /form/heat_treat_thickness). "
-                + "Expected: usually "
-                + "0.5 mm to 500 mm. Check the unit; the value is used as it stands."),
+                + "Expected: usually 0.5 mm to 500 mm. Check the unit; the value is used as it stands."),
                 warnings.stream().map(Problem::text).toList());
         assertEquals(1, Read.warnings("form: {heat_treat_thickness: 76 in}\n").size());
         assertEquals(0, Read.warnings("form: {heat_treat_thickness: 76 mm}\n").size());
@@ -121,22 +119,18 @@ class BadValueTest {
     @Test
     void anEmptyValueIsNoAnswer() {
         String expected = "Expected: a length in one of the units " + LENGTHS + ". Write unknown if it is stated "
-                + "nowhere, none if "
-                + "there is none, or take the key out if you have not looked.";
+                + "nowhere, none if there is none, or take the key out if you have not looked.";
         for (String nothing : List.of("", "~", "null", "[]", "{}", "''")) {
-            assertEquals("part.yaml:3:8: there is no value (at /form/heat_treat_thickness). "
-                    + "" + expected, section(nothing));
+            assertEquals("part.yaml:3:8: there is no value (at /form/heat_treat_thickness). " + expected, section(nothing));
         }
     }
 
     @Test
     void aWordThatTheListDoesNotHoldIsRefusedWithTheNearest() {
         assertEquals("part.yaml:3:17: the word \"die forging\" is not known here (at /form/product). Expected: one "
-                + "of plate, "
-                + "sheet, die_forging, hand_forging, forging, extrusion, bar_rolled, bar_cold_finished, "
-                + "ring_rolled, tube, "
-                + "casting, wire, fastener, additive, pressure_vessel, seamless_shell, weldment. Did you mean "
-                + "\"die_forging\"?",
+                + "of plate, sheet, die_forging, hand_forging, forging, extrusion, bar_rolled, bar_cold_finished, "
+                + "ring_rolled, tube, casting, wire, fastener, additive, pressure_vessel, seamless_shell, weldment. "
+                + "Did you mean \"die_forging\"?",
                 Read.problem("form: {product: die forging}\n"));
         assertTrue(Read.problem("features: [{id: A, stress_direction: st}]\n").endsWith("Did you mean \"ST\"?"));
     }
@@ -144,8 +138,7 @@ class BadValueTest {
     @Test
     void wordsOfTheRulebookAreRefusedLikeTheOthersButOperationsAreNot() {
         assertEquals("part.yaml:3:21: the word \"wheelwell\" is not known here (at /environment/zone). Expected: "
-                + "one of "
-                + "wheel_well, exterior_lower, exterior_upper, cabin_dry, bilge. Did you mean \"wheel_well\"?",
+                + "one of wheel_well, exterior_lower, exterior_upper, cabin_dry, bilge. Did you mean \"wheel_well\"?",
                 Read.problem("environment: {zone: wheelwell}\n"));
         assertTrue(Read.problem("environment: {fluids: [rein]}\n").endsWith("Did you mean \"rain\"?"));
         assertEquals(List.of(), Read.warnings("route: [{do: polish with felt}]\n"));
@@ -155,17 +148,14 @@ class BadValueTest {
     @ValueSource(strings = {"no", "NO", "yes", "n/a", "tbd", "-", "TBA", "true", "False"})
     void aWordThatLeavesTheAnswerOpenIsRefused(String word) {
         assertEquals("part.yaml:3:19: \"" + word + "\" leaves open what is meant (at /surface/primer). Expected: "
-                + "text, none or "
-                + "unknown. Write none if there is none, unknown if it is stated nowhere; put quotes around it if "
-                + "it is the "
-                + "very text.", Read.problem("surface: {primer: " + word + "}\n"));
+                + "text, none or unknown. Write none if there is none, unknown if it is stated nowhere; put quotes "
+                + "around it if it is the very text.", Read.problem("surface: {primer: " + word + "}\n"));
     }
 
     @Test
     void aTruthValueIsTrueOrFalse() {
         assertEquals("part.yaml:3:17: \"yes\" stands here (at /surface/bare). Expected: true, false, none or "
-                + "unknown. Write "
-                + "true.", Read.problem("surface: {bare: yes}\n"));
+                + "unknown. Write true.", Read.problem("surface: {bare: yes}\n"));
     }
 
     @Test
@@ -180,39 +170,34 @@ class BadValueTest {
     void aListTextOrGroupInTheWrongPlaceSaysWhatBelongsThere() {
         assertEquals("part.yaml:3:7: \"plate\" stands here (at /form). Expected: a group of keys such as product, "
                 + "heat_treat_thickness, heat_treat_width, heat_treat_shape, finished_thickness. Write its keys "
-                + "below it, "
-                + "indented, or in braces {key: value}; or none or unknown.", Read.problem("form: plate\n"));
-        assertTrue(Read.problem("evidence: {hardness: [a, [b]]}\n").startsWith("part.yaml:3:26: a list stands here (at "
-                + "/evidence/hardness/1). Expected: text."));
+                + "below it, indented, or in braces {key: value}; or none or unknown.", Read.problem("form: plate\n"));
+        assertTrue(Read.problem("evidence: {hardness: [a, [b]]}\n").startsWith("part.yaml:3:26: a list stands here "
+                + "(at /evidence/hardness/1). Expected: text."));
         assertTrue(Read.problem("form: {product: {kind: typical}}\n").startsWith("part.yaml:3:17: a group of keys "
-                + "without value "
-                + "stands here (at /form/product). Expected: one of value, kind, ref, scope."));
+                + "without value stands here (at /form/product). Expected: one of value, kind, ref, scope."));
     }
 
     @Test
     void noneOrUnknownBesideValuesIsRefused() {
         assertEquals("part.yaml:3:37: the word unknown stands beside other values (at "
-                + "/form/heat_treat_thickness/1). Expected: a "
-                + "list of values, or the word alone. Write the word in place of the list, or leave it out of the "
-                + "list.",
+                + "/form/heat_treat_thickness/1). Expected: a list of values, or the word alone. Write the word in "
+                + "place of the list, or leave it out of the list.",
                 section("[9 mm, unknown]"));
     }
 
     @Test
     void anAxisOfNoLengthIsNoDirection() {
         assertTrue(Read.problem("grain: {L: [0, 0, 0]}\n").startsWith("part.yaml:3:12: this is no direction (at "
-                + "/grain/L). "
-                + "Expected: X, Y, Z, -X, -Y, -Z or three numbers that are not all zero, such as [0, 0.34, 0.94]."));
+                + "/grain/L). Expected: X, Y, Z, -X, -Y, -Z or three numbers that are not all zero, such as [0, "
+                + "0.34, 0.94]."));
     }
 
     @Test
     void aMissingPartNumberIsRefused() {
         assertEquals("part.yaml:2:7: part.number is missing (at /part/number). Expected: Part number as in the "
-                + "title block. "
-                + "Without it no report is made. Write it in.", Read.only(Read.text("schema: 1\npart: {name: x}\n")));
+                + "title block. Without it no report is made. Write it in.", Read.only(Read.text("schema: 1\npart: {name: x}\n")));
         assertTrue(Read.only(Read.text("schema: 1\npart: {number: unknown}\n")).startsWith("part.yaml:2:16: "
-                + "part.number is not "
-                + "stated"));
+                + "part.number is not stated"));
         assertTrue(Read.only(Read.text("schema: 1\n")).contains("part.number is missing"));
     }
 
@@ -220,8 +205,7 @@ class BadValueTest {
     void everyFeatureHasANameOfItsOwn() {
         assertTrue(Read.problem("features: [{what: web}]\n").startsWith("part.yaml:3:12: features.0.id is missing"));
         assertEquals("part.yaml:3:26: the feature id \"A\" is used twice; the first is in line 3 (at "
-                + "/features/1/id). Expected: a "
-                + "name of its own for each feature. Rename one of the two.", Read.problem("features: [{id: A}, "
+                + "/features/1/id). Expected: a name of its own for each feature. Rename one of the two.", Read.problem("features: [{id: A}, "
                 + "{id: A}]\n"));
     }
 
@@ -229,18 +213,15 @@ class BadValueTest {
     void aRouteRowAtAFeatureThatIsNotDescribedIsAWarning() {
         List<Problem> warnings = Read.warnings("features: [{id: GROOVE}]\nroute: [{do: age, at: GROVE}]\n");
         assertEquals(List.of("part.yaml:4:23: warning: no feature has the id \"GROVE\" (at /route/0/at). Expected: "
-                + "one of GROOVE. "
-                + "Did you mean \"GROOVE\"?"), warnings.stream().map(Problem::text).toList());
+                + "one of GROOVE. Did you mean \"GROOVE\"?"), warnings.stream().map(Problem::text).toList());
     }
 
     @Test
     void anotherVersionOfTheFormIsRefusedAndAMissingOneIsAWarning() {
         assertEquals("part.yaml:1:9: \"2\" stands here (at /schema). Expected: schema: 1, the only version of the "
-                + "form of a "
-                + "description. Write schema: 1.", Read.only(Read.text("schema: 2\npart: {number: 1}\n")));
+                + "form of a description. Write schema: 1.", Read.only(Read.text("schema: 2\npart: {number: 1}\n")));
         assertEquals("part.yaml:1:1: warning: the key schema is missing (at /schema). Expected: schema: 1. Write "
-                + "schema: 1 as the "
-                + "first key; 1 is taken.", ((Reading.Read) Read.text("part: {number: 1}\n")).warnings().get(0).text());
+                + "schema: 1 as the first key; 1 is taken.", ((Reading.Read) Read.text("part: {number: 1}\n")).warnings().get(0).text());
     }
 
     @Test
@@ -256,25 +237,21 @@ class BadValueTest {
     @ValueSource(strings = {"15/01/2026", "2026-1-15", "2026-02-30", "January 2026", "2026-13"})
     void aDateHasTheFormOfIso8601(String date) {
         assertEquals("part.yaml:3:16: \"" + date + "\" is no date (at /review/date). Expected: a date in the form "
-                + "2026-01-15, or "
-                + "2026-01 or 2026 where no more is known. Write year, month and day with hyphens.",
+                + "2026-01-15, or 2026-01 or 2026 where no more is known. Write year, month and day with hyphens.",
                 Read.problem("review: {date: " + date + "}\n"));
     }
 
     @Test
     void aReferenceIsText() {
         assertTrue(Read.problem("form: {product: plate, ref: true}\n").startsWith("part.yaml:3:29: \"true\" leaves "
-                + "open what is "
-                + "meant (at /form/ref)."));
+                + "open what is meant (at /form/ref)."));
         assertTrue(Read.problem("form: {product: plate, ref: [a, b]}\n").startsWith("part.yaml:3:29: a list stands "
-                + "here (at "
-                + "/form/ref)."));
+                + "here (at /form/ref)."));
     }
 
     @Test
     void textThatCannotBePrintedIsRefused() {
         assertTrue(Read.problem("surface: {primer: \"a\\u0007b\"}\n").startsWith("part.yaml:3:19: the text holds a "
-                + "character that "
-                + "cannot be printed (U+0007)"));
+                + "character that cannot be printed (U+0007)"));
     }
 }
