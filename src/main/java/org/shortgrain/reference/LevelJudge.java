@@ -44,7 +44,17 @@ final class LevelJudge {
         }
     }
 
-    LevelJudge(GrainDirection direction, Question question, List<Piece> ofAllDirections) {
+    /** {@return the level in a direction; where it hangs on an unknown width, the worse of both readings} */
+    static LevelAnswer judge(GrainDirection direction, Question question, List<Piece> ofAllDirections) {
+        LevelAnswer answer = new LevelJudge(direction, question, ofAllDirections).answer();
+        if (!question.widthOpen() || direction != GrainDirection.LT) {
+            return answer;
+        }
+        LevelAnswer wide = new LevelJudge(direction, question.ofWideBar(), ofAllDirections).answer();
+        return wide.susceptibility().compareTo(answer.susceptibility()) > 0 ? wide : answer;
+    }
+
+    private LevelJudge(GrainDirection direction, Question question, List<Piece> ofAllDirections) {
         this.direction = direction;
         this.question = question;
         for (Piece piece : ofAllDirections) {

@@ -173,7 +173,7 @@ public final class MaterialTable {
         Temper temper = tempers.read(named.temper(), Optional.of(alloy.family()));
         Optional<String> form = query.productForm().filter(forms.words()::contains);
         if (temper instanceof Temper.HeatTreated t && t.relief().isEmpty() && t.open() == Temper.OpenDigits.NONE
-                && form.isPresent() && relief.digitsExpected(form.get()) && tempers.takesRelief(t)) {
+                && form.map(relief::digitsExpected).orElse(true) && tempers.takesRelief(t)) {
             temper = t.withReliefOpen();
         }
         OptionalDouble least = query.minUts();
@@ -183,7 +183,7 @@ public final class MaterialTable {
         boolean mayBeBar = form.isEmpty() || form.get().startsWith("bar_");
         boolean transverseIsSt = mayBeBar && query.widthToThickness().orElse(SQUARE_BAR) <= SQUARE_BAR;
         return new Question(temper, form, forms, query.thickness(), query.sectionArea(), least, query.maxUts(),
-                transverseIsSt, alloyOpen);
+                transverseIsSt, transverseIsSt && query.widthToThickness().isEmpty(), alloyOpen);
     }
 
     /** Steel described by strength alone reads the highest published strength level that its minimum reaches. */

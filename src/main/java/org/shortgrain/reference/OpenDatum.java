@@ -16,6 +16,8 @@ public enum OpenDatum {
     THICKNESS("thickness at heat treatment"),
     /** Cross-section area not stated. */
     SECTION_AREA("cross-section area"),
+    /** Width of a bar not stated: up to twice its thickness, LT is ST. */
+    WIDTH("width of the bar"),
     /** Tensile strength not stated. */
     STRENGTH("greatest tensile strength");
 

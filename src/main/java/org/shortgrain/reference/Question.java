@@ -17,13 +17,20 @@ import org.shortgrain.terms.GrainDirection;
  * @param minUts   least tensile strength (Pa)
  * @param maxUts   greatest tensile strength (Pa)
  * @param transverseIsSt whether LT counts as ST: bar up to twice as wide as thick or of unknown width, or form unknown
+ * @param widthOpen whether LT counts as ST only because the width is not stated
  * @param alloyOpen whether the alloy is one of several that it may be
  */
 record Question(Temper temper, Optional<String> form, ProductForms forms, OptionalDouble thickness, OptionalDouble area,
-        OptionalDouble minUts, OptionalDouble maxUts, boolean transverseIsSt, boolean alloyOpen) {
+        OptionalDouble minUts, OptionalDouble maxUts, boolean transverseIsSt, boolean widthOpen,
+        boolean alloyOpen) {
+
+    /** The same question of a bar that is known to be wide. */
+    Question ofWideBar() {
+        return new Question(temper, form, forms, thickness, area, minUts, maxUts, false, false, alloyOpen);
+    }
 
     Question withTemper(Temper other) {
-        return new Question(other, form, forms, thickness, area, minUts, maxUts, transverseIsSt, alloyOpen);
+        return new Question(other, form, forms, thickness, area, minUts, maxUts, transverseIsSt, widthOpen, alloyOpen);
     }
 
     /** Whether a row for one direction bears on another: it does on its own, and ST on LT of a squarish bar. */

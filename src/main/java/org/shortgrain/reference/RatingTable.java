@@ -93,7 +93,7 @@ final class RatingTable {
         index.matching(alloy, q, (rating, match, open) -> pieces.add(new LevelJudge.Piece(rating, match, open)));
         Map<GrainDirection, LevelAnswer> answers = new EnumMap<>(GrainDirection.class);
         for (GrainDirection direction : GrainDirection.values()) {
-            answers.put(direction, new LevelJudge(direction, q, pieces).answer());
+            answers.put(direction, LevelJudge.judge(direction, q, pieces));
         }
         return answers;
     }

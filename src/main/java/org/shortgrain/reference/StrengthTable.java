@@ -113,8 +113,10 @@ final class StrengthTable {
     private static StrengthAnswer answer(Question q, GrainDirection direction, List<Found> found) {
         List<Strength> hits = new ArrayList<>();
         EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
+        boolean own = false;
         for (Found one : found) {
             if (one.row().concerns(direction, q.transverseIsSt())) {
+                own |= one.row().strength().basis().minimum() && one.row().concerns(direction, false);
                 hits.add(one.match() == Match.YES ? one.row().strength() : one.row().ifMaybe());
                 open.addAll(one.open());
             }
@@ -124,6 +126,9 @@ final class StrengthTable {
         }
         if (q.alloyOpen()) {
             open.add(OpenDatum.ALLOY);
+        }
+        if (q.widthOpen() && direction == GrainDirection.LT && !own) {
+            open.add(OpenDatum.WIDTH);
         }
         return governed(hits, open);
     }

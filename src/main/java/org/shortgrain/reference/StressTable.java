@@ -110,9 +110,11 @@ final class StressTable {
             StrengthAnswer strength) {
         List<SccStress> hits = new ArrayList<>();
         EnumSet<OpenDatum> open = EnumSet.noneOf(OpenDatum.class);
+        boolean own = false;
         for (Found one : found) {
             Optional<GrainDirection> of = one.row().direction();
             if (of.isEmpty() || q.concerns(of.get(), direction)) {
+                own |= one.row().stress().kind().limits() && (of.isEmpty() || of.get() == direction);
                 hits.add(one.match() == Match.YES ? one.row().stress() : maybe(one.row().stress()));
                 open.addAll(one.open());
             }
@@ -136,6 +138,9 @@ final class StressTable {
         }
         if (q.alloyOpen()) {
             open.add(OpenDatum.ALLOY);
+        }
+        if (q.widthOpen() && direction == GrainDirection.LT && !own) {
+            open.add(OpenDatum.WIDTH);
         }
         return governed(hits, open);
     }
@@ -167,19 +172,25 @@ final class StressTable {
         return x < y || (x == y && a.firm() && !b.firm());
     }
 
-    /** The letter's share of the minimum yield strength; a letter without a share, D, gives none. */
+    /** The lowest letter's share of the minimum yield strength; where D applies, which has no share, there is none. */
     private static Optional<SccStress> shareOfYield(LevelAnswer level, StrengthAnswer strength) {
         if (strength.fty().isEmpty()) {
             return Optional.empty();
         }
         RatingHit of = null;
         for (RatingHit hit : level.hits()) {
-            boolean letter = hit.reading() != RatingHit.Reading.WORST_DIRECTION && hit.scheme().equals("g64_letter");
-            if (letter && (of == null || hit.worst().compareTo(of.worst()) < 0)) {
+            if (!hit.scheme().equals("g64_letter") || hit.reading() == RatingHit.Reading.WORST_DIRECTION) {
+                continue;
+            }
+            if (hit.shareOfYield().isEmpty()) {
+                if (hit.reading() == RatingHit.Reading.APPLIES) {
+                    return Optional.empty();
+                }
+            } else if (of == null || hit.worst().compareTo(of.worst()) < 0) {
                 of = hit;
             }
         }
-        if (of == null || of.shareOfYield().isEmpty()) {
+        if (of == null) {
             return Optional.empty();
         }
         double share = of.shareOfYield().getAsDouble();

@@ -104,7 +104,7 @@ class AnswerNeverImprovesTest {
         return List.copyOf(sizes);
     }
 
-    @Property(tries = 4000)
+    @Property(tries = 3000)
     void leavingADatumOutNeverImprovesTheAnswer(@ForAll("questions") MaterialQuery full,
             @ForAll Set<Gap> gaps) {
         MaterialQuery less = full;
@@ -125,7 +125,7 @@ class AnswerNeverImprovesTest {
         }
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 700)
     void leavingTheDirectionOutNeverImprovesTheVerdict(@ForAll("questions") MaterialQuery full) {
         MaterialAnswer answer = TABLES.materials().lookUp(full);
         for (GrainDirection direction : GrainDirection.values()) {
@@ -133,7 +133,7 @@ class AnswerNeverImprovesTest {
         }
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 700)
     void leavingTheAlloyOutNeverImprovesTheVerdict(@ForAll("questions") MaterialQuery full) {
         MaterialAnswer known = TABLES.materials().lookUp(full);
         MaterialQuery family = new MaterialQuery(Optional.empty(), known.family(), full.temper(), full.productForm(),
