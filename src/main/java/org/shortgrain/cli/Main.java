@@ -1,11 +1,14 @@
 package org.shortgrain.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -85,7 +88,7 @@ public final class Main {
         }
     }
 
-    /** The tool's version, as the build wrote it into the jar. */
+    /** The tool's version, as the build wrote it beside this class. */
     static final class Version implements IVersionProvider {
 
         @Override
@@ -94,8 +97,11 @@ public final class Main {
         }
 
         static String text() {
-            String version = Main.class.getPackage().getImplementationVersion();
-            return version == null ? "unpackaged" : version;
+            try (InputStream in = Main.class.getResourceAsStream("version.txt")) {
+                return new String(Objects.requireNonNull(in, "version.txt").readAllBytes(), StandardCharsets.UTF_8).strip();
+            } catch (IOException e) {
+                throw new UncheckedIOException("version.txt", e);
+            }
         }
     }
 }
