@@ -65,6 +65,11 @@ public record Finish(Stated<String> pretreatment, Stated<String> primer, Stated<
         return Wording.names(primer, "class N", "type N", "non-chromate", "chromate-free");
     }
 
+    /** {@return whether the topcoat certainly is one that withstands acid} */
+    public boolean isAcidProof() {
+        return Wording.names(topcoat, "acid");
+    }
+
     /** {@return whether the plating certainly is cadmium} */
     public boolean isCadmium() {
         return Wording.names(plating.field(Plating::kind), "cadmium", "QQ-P-416", "MIL-STD-870");

@@ -100,6 +100,11 @@ public record Metal(String alloy, String temper, String family, String stated, b
         return List.of("low_alloy_steel", "high_alloy_steel", "carbon_steel", "maraging_steel").contains(family);
     }
 
+    /** {@return whether corrosion certainly runs along its grain in layers: 2xxx in T3 or T4, 7xxx in T6} */
+    public boolean isExfoliating() {
+        return isSeries(2) && isTemper("T3", "T4") || isSeries(7) && isTemper("T6");
+    }
+
     /** {@return whether it corrodes bare in moist air: aluminium, magnesium, rusting or martensitic steel} */
     public boolean needsFinish() {
         return isAluminium() || isMagnesium() || isRusting() || family.equals("martensitic_steel");

@@ -1,5 +1,6 @@
 package org.shortgrain.rulebook.facts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.shortgrain.part.Criticality;
@@ -255,6 +256,39 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
                 surface().field(Surface::touchUp), surface().field(Surface::fayingSurfacesPrimed));
     }
 
+    /** {@return whether the sheet or plate certainly is clad} */
+    public boolean isClad() {
+        return material().field(Material::clad).isKnown();
+    }
+
+    /** {@return whether the finish system of the programme certainly is not called out} */
+    public boolean isFinishSystemLeftOut() {
+        return surface().field(Surface::completeFinishSystem).is(false);
+    }
+
+    /** {@return whether a face for an electrical bond certainly is left bare} */
+    public boolean hasBareBond() {
+        return surface().field(Surface::areasBare).any(areas -> areas.stream()
+                .anyMatch(area -> Wording.contains(area, "bond", "earth", "ground")));
+    }
+
+    /** {@return layers of the finish that a complete card does not apply, in words; empty if the card is not complete} */
+    public List<String> layersOffCard() {
+        List<String> layers = new ArrayList<>();
+        if (route.complete() && !route.has("finish")) {
+            if (finish().isAnodized() && !route.has("anodize", "hard_anodize")) {
+                layers.add("anodize");
+            }
+            if (finish().primer().isKnown() && !route.has("prime")) {
+                layers.add("primer");
+            }
+            if (finish().topcoat().isKnown() && !route.has("topcoat")) {
+                layers.add("topcoat");
+            }
+        }
+        return layers;
+    }
+
     /** {@return the sealing of the part as a whole} */
     public Sealing sealing() {
         return new Sealing(sealant().field(Sealant::faying), sealant().field(Sealant::fillet),
@@ -282,6 +316,11 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
                 .anyMatch(fluid -> fluid.name().any(List.of(fluids)::contains));
     }
 
+    /** {@return what is stated of the fluids and storage that the part meets} */
+    public Exposure exposure() {
+        return new Exposure(environment());
+    }
+
     /** {@return the fluids that wet the part, for texts} */
     public String sayFluids() {
         Stated<List<Fluid>> fluids = environment().field(Environment::fluids);
@@ -303,6 +342,11 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     public double coldest() {
         return environment().field(Environment::temperature).candidates().stream().mapToDouble(range -> range.lowest())
                 .min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** {@return inspection in service as planned} */
+    public InspectionPlan plan() {
+        return new InspectionPlan(inspection());
     }
 
     /** {@return inspection in service} */

@@ -373,6 +373,11 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return feature.loads().candidates().stream().flatMap(List::stream).toList();
     }
 
+    /** {@return whether short-lived loads are named here that the sum does not count} */
+    public boolean hasShortLoads() {
+        return loads().stream().anyMatch(load -> load.transientLoads().isKnown());
+    }
+
     /** {@return fasteners here} */
     public List<Fastener> fasteners() {
         return feature.fasteners().candidates().stream().flatMap(List::stream).toList();
@@ -477,6 +482,11 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         boolean nothing = surface(Surface::pretreatment).isNone() && surface(Surface::primer).isNone()
                 && !surface(Surface::plating).isKnown();
         return surface(Surface::bare).is(true) || listed || nothing;
+    }
+
+    /** {@return whether the place certainly is cut on the card} */
+    public boolean isMachined() {
+        return route().ofKind("machining").stream().anyMatch(step -> step.features().contains(id));
     }
 
     /** {@return whether the place is shot peened for certain} */

@@ -35,6 +35,11 @@ public record Zone(List<String> names, int wetness) {
         return wetness >= 4;
     }
 
+    /** {@return whether it is controlled for certain: humidity below 40 %, so that it may count as dry} */
+    public boolean isControlled() {
+        return wetness == 0;
+    }
+
     /** {@return whether it is rated dry for certain: no condensation} */
     public boolean isRatedDry() {
         return wetness >= 0 && wetness <= 1;
