@@ -106,7 +106,7 @@ public final class PartReader {
     }
 
     private static String reason(IOException e) {
-        return e instanceof AccessDeniedException ? "permission denied" : e.getClass().getSimpleName();
+        return e instanceof AccessDeniedException ? "permission denied" : "input or output error";
     }
 
     private static Location wholeFile() {

@@ -56,6 +56,15 @@ class BadInputTest {
     }
 
     @Test
+    void aFileThatFailsWhileItIsReadIsUnreadable() {
+        // a regular file on Linux whose first page is never mapped, so that reading fails whoever reads
+        Path broken = Path.of("/proc/self/mem");
+        Assumptions.assumeTrue(Files.isRegularFile(broken));
+        assertNamesOnly("the file cannot be read (input or output error). Expected: a file that you may read. Check its permissions.",
+                broken);
+    }
+
+    @Test
     void aFileOfTenMegabytesIsRefusedAfterItsFirst() throws IOException {
         Path file = folder.resolve("huge.yaml");
         try (RandomAccessFile huge = new RandomAccessFile(file.toFile(), "rw")) {

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,6 +48,15 @@ class SchemaTest {
     @Test
     void theWholeFormIsValid() throws IOException {
         assertEquals(List.of(), refusals(Files.readString(Read.WHOLE_FORM)));
+    }
+
+    @Test
+    void theSampleDescriptionsAreValid() throws IOException {
+        try (Stream<Path> samples = Files.list(Path.of("sample-reviews"))) {
+            for (Path sample : samples.filter(file -> file.toString().endsWith(".yaml")).toList()) {
+                assertEquals(List.of(), refusals(Files.readString(sample)), sample.toString());
+            }
+        }
     }
 
     @ParameterizedTest
