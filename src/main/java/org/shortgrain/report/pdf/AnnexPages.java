@@ -43,17 +43,50 @@ final class AnnexPages {
         return new Block.Listing(new String(file.bytes(), StandardCharsets.UTF_8).lines().toList());
     }
 
+    /** Columns that would stay empty are left out; two columns alone are set twice side by side. */
     private static Block values(Report report) {
-        List<Block.Row> rows = new ArrayList<>();
+        List<StatedLine> lines = report.review().stated();
+        boolean si = lines.stream().anyMatch(line -> !line.si().isEmpty());
+        boolean notes = lines.stream().anyMatch(line -> !line.note().isEmpty());
         Set<String> named = new HashSet<>();
-        for (StatedLine line : report.review().stated()) {
-            Block.Row row = Block.Row.of(Block.Cell.of(line.path()), Block.Cell.of(line.value()),
-                    Block.Cell.of(line.si()), Block.Cell.of(line.note()));
-            rows.add(named.add(line.path()) ? row.named(Links.value(line.path())) : row);
+        List<Block.Row> rows = new ArrayList<>();
+        for (StatedLine line : lines) {
+            List<Block.Cell> cells = new ArrayList<>(List.of(Block.Cell.of(line.path()), Block.Cell.of(line.value())));
+            if (si) {
+                cells.add(Block.Cell.of(line.si()));
+            }
+            if (notes) {
+                cells.add(Block.Cell.of(line.note()));
+            }
+            rows.add(new Block.Row(cells, named.add(line.path()) ? List.of(Links.value(line.path())) : List.of()));
         }
-        return new Block.Table(List.of(report.column(Label.COLUMN_PATH, 36), report.column(Label.COLUMN_ENTERED, 30),
-                report.column(Label.COLUMN_SI, 14), report.column(Label.COLUMN_NOTE, 20)),
-                Block.Headings.TOP_AND_SIDE, rows);
+        List<Block.Column> columns = new ArrayList<>(List.of(report.column(Label.COLUMN_PATH, 30),
+                report.column(Label.COLUMN_ENTERED, 26)));
+        if (si) {
+            columns.add(report.column(Label.COLUMN_SI, 14));
+        }
+        if (notes) {
+            columns.add(report.column(Label.COLUMN_NOTE, 20));
+        }
+        return si || notes ? new Block.Table(columns, Block.Headings.TOP_AND_SIDE, rows) : twoUp(columns, rows);
+    }
+
+    private static Block twoUp(List<Block.Column> columns, List<Block.Row> rows) {
+        List<Block.Column> twice = new ArrayList<>(columns);
+        twice.addAll(columns);
+        List<Block.Row> pairs = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i += 2) {
+            List<Block.Cell> cells = new ArrayList<>(rows.get(i).cells());
+            List<String> anchors = new ArrayList<>(rows.get(i).anchors());
+            if (i + 1 < rows.size()) {
+                cells.addAll(rows.get(i + 1).cells());
+                anchors.addAll(rows.get(i + 1).anchors());
+            } else {
+                columns.forEach(column -> cells.add(new Block.Cell(List.of())));
+            }
+            pairs.add(new Block.Row(cells, anchors));
+        }
+        return new Block.Table(twice, Block.Headings.TOP, pairs);
     }
 
     private static Block files(Report report) {
@@ -62,7 +95,7 @@ final class AnnexPages {
             rows.add(Block.Row.of(Block.Cell.of(file.name()), Block.Cell.of(file.description()),
                     Block.Cell.of(Text.EMPTY.mono(sha256(file.bytes())))));
         }
-        return new Block.Table(List.of(report.column(Label.COLUMN_FILE, 17), report.column(Label.COLUMN_DESCRIPTION, 16),
+        return new Block.Table(List.of(report.column(Label.COLUMN_FILE, 18), report.column(Label.COLUMN_DESCRIPTION, 15),
                 report.column(Label.COLUMN_HASH, 67)), Block.Headings.TOP_AND_SIDE, rows);
     }
 

@@ -35,8 +35,8 @@ final class CalculationPages {
                 + calculation.feature().map(feature -> feature + ": ").orElse("") + computed.title();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, Text.of(heading), Links.calculation(calculation.id())));
-        blocks.add(report.paragraph(Sentence.CALCULATION_RESULT, result(report, computed)));
-        blocks.add(new Block.Paragraph(Text.EMPTY.mono(computed.equation()), Block.Tone.BODY));
+        Text result = report.say(Sentence.CALCULATION_RESULT, result(report, computed));
+        blocks.add(new Block.Paragraph(result.plain("\n").mono(computed.equation()), Block.Tone.BODY));
         if (!computed.inputs().isEmpty() || !computed.steps().isEmpty()) {
             blocks.add(numbers(report, computed));
         }
@@ -50,24 +50,26 @@ final class CalculationPages {
         return Text.of(range.isEmpty() ? value : value + " (" + range + ")");
     }
 
+    /** In one system of units: the columns would not hold two, and the result above has both. */
     private static Block numbers(Report report, Computed computed) {
+        Numbers numbers = report.numbers().single();
         List<Block.Row> rows = new ArrayList<>();
         for (Computed.Input input : computed.inputs()) {
             List<Text> origin = new ArrayList<>(List.of(report.links().origin(input.origin())));
             input.source().ifPresent(source -> origin.add(report.links().toSource(source)));
             rows.add(Block.Row.of(Block.Cell.of(Text.EMPTY.italic(input.symbol())), Block.Cell.of(input.meaning()),
-                    Block.Cell.of(report.numbers().value(input.value().value(), input.unit())),
-                    Block.Cell.of(report.numbers().range(input.value(), input.unit())), new Block.Cell(origin)));
+                    Block.Cell.of(numbers.value(input.value().value(), input.unit())),
+                    Block.Cell.of(numbers.range(input.value(), input.unit())), new Block.Cell(origin)));
         }
         for (Computed.Step step : computed.steps()) {
             rows.add(Block.Row.of(Block.Cell.of(Text.EMPTY.italic(step.symbol())), Block.Cell.of(step.meaning()),
-                    Block.Cell.of(report.numbers().value(step.value().value(), step.unit())),
-                    Block.Cell.of(report.numbers().range(step.value(), step.unit())),
+                    Block.Cell.of(numbers.value(step.value().value(), step.unit())),
+                    Block.Cell.of(numbers.range(step.value(), step.unit())),
                     Block.Cell.of(report.words(Label.INTERMEDIATE))));
         }
-        return new Block.Table(List.of(report.column(Label.COLUMN_SYMBOL, 11), report.column(Label.COLUMN_MEANING, 31),
-                report.numberColumn(Label.COLUMN_VALUE, 16), report.numberColumn(Label.COLUMN_RANGE, 18),
-                report.column(Label.COLUMN_ORIGIN, 24)), Block.Headings.TOP_AND_SIDE, rows);
+        return new Block.Table(List.of(report.column(Label.COLUMN_SYMBOL, 11), report.column(Label.COLUMN_MEANING, 28),
+                report.numberColumn(Label.COLUMN_VALUE, 14), report.numberColumn(Label.COLUMN_RANGE, 21),
+                report.column(Label.COLUMN_ORIGIN, 26)), Block.Headings.TOP_AND_SIDE, rows);
     }
 
     private static Block basis(Report report, Computed computed) {

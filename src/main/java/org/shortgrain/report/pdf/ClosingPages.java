@@ -98,8 +98,8 @@ final class ClosingPages {
                     Block.Cell.of(source.seen())).named(Links.source(source.id())));
         }
         return List.of(report.heading(Section.SOURCES), report.paragraph(Sentence.SOURCES_TEXT),
-                new Block.Table(List.of(report.column(Label.COLUMN_SOURCE, 22), report.column(Label.COLUMN_DOCUMENT, 60),
-                        report.column(Label.COLUMN_SEEN, 18)), Block.Headings.TOP_AND_SIDE, rows));
+                new Block.Table(List.of(report.column(Label.COLUMN_SOURCE, 20), report.column(Label.COLUMN_DOCUMENT, 44),
+                        report.column(Label.COLUMN_SEEN, 36)), Block.Headings.TOP_AND_SIDE, rows));
     }
 
     private static List<Block> signatures(Report report) {

@@ -32,9 +32,8 @@ final class FrontPage {
         blocks.add(new Block.Paragraph(counts(report), Block.Tone.BODY));
         blocks.addAll(worst(report));
         blocks.addAll(decisive(report));
-        blocks.add(report.small(report.say(Sentence.THREE_FACTORS)));
+        blocks.add(report.small(report.say(Sentence.THREE_FACTORS, report.link(Section.CAUTIONS))));
         blocks.add(factors(report));
-        blocks.add(report.small(report.say(Sentence.DECIDES, report.link(Section.CAUTIONS))));
         blocks.add(new Block.NewPage());
         blocks.addAll(contents(report));
         return blocks;
@@ -113,10 +112,10 @@ final class FrontPage {
                     Block.Cell.of(report.state(feature.environment().state())),
                     sustained(report, feature), threshold(report, feature), utilisation(report, feature)));
         }
-        return new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 15),
+        return new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 14),
                 report.column(Label.COLUMN_MATERIAL, 12), report.column(Label.COLUMN_STRESS, 12),
-                report.column(Label.COLUMN_ENVIRONMENT, 13), report.column(Label.COLUMN_SUSTAINED, 22),
-                report.column(Label.COLUMN_THRESHOLD, 18), report.column(Label.COLUMN_UTILISATION, 12)),
+                report.column(Label.COLUMN_ENVIRONMENT, 14), report.column(Label.COLUMN_SUSTAINED, 23),
+                report.column(Label.COLUMN_THRESHOLD, 17), report.column(Label.COLUMN_UTILISATION, 12)),
                 Block.Headings.TOP_AND_SIDE, rows);
     }
 

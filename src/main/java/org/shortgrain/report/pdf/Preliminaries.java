@@ -78,8 +78,8 @@ final class Preliminaries {
                 report.paragraph(Sentence.INPUTS_RULEBOOK, Text.of(review.rulebook().edition()),
                         Text.of(review.rulebook().sha256()), Text.of(review.tool().version()),
                         report.link(Section.ANNEX_VALUES)),
-                new Block.Table(List.of(report.column(Label.COLUMN_FILE, 17),
-                        report.column(Label.COLUMN_DESCRIPTION, 16), report.column(Label.COLUMN_HASH, 67)),
+                new Block.Table(List.of(report.column(Label.COLUMN_FILE, 19),
+                        report.column(Label.COLUMN_DESCRIPTION, 14), report.column(Label.COLUMN_HASH, 67)),
                         Block.Headings.TOP_AND_SIDE, rows));
     }
 

@@ -1,7 +1,10 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -10,6 +13,9 @@ import org.shortgrain.review.RuleUse;
 
 /** What was asked without a finding, and what could not be answered. */
 final class QuestionPages {
+
+    /** From so many rules on, a reason they share is said once. */
+    private static final int MANY = 4;
 
     private QuestionPages() {
     }
@@ -31,13 +37,41 @@ final class QuestionPages {
         if (rules.isEmpty()) {
             return List.of(heading, report.paragraph(Sentence.RULES_NONE));
         }
-        List<Block.Row> rows = new ArrayList<>();
-        for (RuleUse rule : rules) {
-            rows.add(Block.Row.of(Block.Cell.of(rule.rule()), Block.Cell.of(rule.title()),
-                    Block.Cell.of(rule.reason())));
+        Map<String, List<RuleUse>> byReason = new LinkedHashMap<>();
+        rules.forEach(rule -> byReason.computeIfAbsent(rule.reason(), key -> new ArrayList<>()).add(rule));
+        List<Block> blocks = new ArrayList<>(List.of(heading));
+        List<Block.Row> single = new ArrayList<>();
+        byReason.forEach((why, same) -> {
+            if (same.size() >= MANY) {
+                blocks.add(report.paragraph(Sentence.RULES_SAME, Text.of(why),
+                        Text.of(Integer.toString(same.size()))));
+                blocks.add(twoUp(report, same));
+            } else {
+                same.forEach(rule -> single.add(Block.Row.of(Block.Cell.of(rule.rule()), Block.Cell.of(rule.title()),
+                        Block.Cell.of(rule.reason()))));
+            }
+        });
+        if (!single.isEmpty()) {
+            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_RULE, 16),
+                    report.column(Label.COLUMN_TITLE, 44), report.column(reason, 40)), Block.Headings.TOP_AND_SIDE,
+                    single));
         }
-        return List.of(heading, new Block.Table(List.of(report.column(Label.COLUMN_RULE, 16),
-                report.column(Label.COLUMN_TITLE, 44), report.column(reason, 40)), Block.Headings.TOP_AND_SIDE, rows));
+        return blocks;
+    }
+
+    /** Rules with one and the same reason, two in a row, read along the rows. */
+    private static Block twoUp(Report report, List<RuleUse> rules) {
+        Block.Cell none = new Block.Cell(List.of());
+        List<Block.Row> rows = new ArrayList<>();
+        for (int i = 0; i < rules.size(); i += 2) {
+            RuleUse left = rules.get(i);
+            Optional<RuleUse> right = i + 1 < rules.size() ? Optional.of(rules.get(i + 1)) : Optional.empty();
+            rows.add(Block.Row.of(Block.Cell.of(left.rule()), Block.Cell.of(left.title()),
+                    right.map(rule -> Block.Cell.of(rule.rule())).orElse(none),
+                    right.map(rule -> Block.Cell.of(rule.title())).orElse(none)));
+        }
+        return new Block.Table(List.of(report.column(Label.COLUMN_RULE, 15), report.column(Label.COLUMN_TITLE, 35),
+                report.column(Label.COLUMN_RULE, 15), report.column(Label.COLUMN_TITLE, 35)), Block.Headings.TOP, rows);
     }
 
     private static List<Block> questions(Report report) {

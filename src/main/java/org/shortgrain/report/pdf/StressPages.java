@@ -28,9 +28,9 @@ final class StressPages {
         for (FeatureReview feature : features) {
             blocks.add(new Block.Heading(2, Text.of(feature.id()), Links.stress(feature.id())));
             figures.about(feature.id()).ifPresent(links -> blocks.add(report.small(links)));
-            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_DIRECTION, 12),
-                    report.column(Label.COLUMN_CAUSE, 38), report.numberColumn(Label.COLUMN_VALUE, 15),
-                    report.numberColumn(Label.COLUMN_RANGE, 17), report.column(Label.COLUMN_CALCULATION, 18)),
+            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_DIRECTION, 10),
+                    report.column(Label.COLUMN_CAUSE, 31), report.numberColumn(Label.COLUMN_VALUE, 23),
+                    report.numberColumn(Label.COLUMN_RANGE, 17), report.column(Label.COLUMN_CALCULATION, 19)),
                     Block.Headings.TOP_AND_SIDE, rows(report, feature)));
         }
         return blocks;
@@ -43,12 +43,12 @@ final class StressPages {
             for (Contribution part : direction.sustained().parts()) {
                 rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(part.source()),
                         Block.Cell.of(report.numbers().value(part.amount())),
-                        Block.Cell.of(report.numbers().range(part.amount())),
+                        Block.Cell.of(report.numbers().single().range(part.amount())),
                         Block.Cell.of(part.calculation().map(report.links()::toCalculation).orElse(Text.EMPTY))));
             }
             rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(report.say(Label.SUM)),
                     Block.Cell.of(Text.EMPTY.bold(report.numbers().value(direction.sustained().total()))),
-                    Block.Cell.of(Text.EMPTY.bold(report.numbers().range(direction.sustained().total()))),
+                    Block.Cell.of(Text.EMPTY.bold(report.numbers().single().range(direction.sustained().total()))),
                     new Block.Cell(List.of())));
             direction.threshold().ifPresent(threshold -> rows.add(threshold(report, name, threshold)));
             direction.utilisation().ifPresent(share -> rows.add(Block.Row.of(Block.Cell.of(name),
@@ -66,7 +66,7 @@ final class StressPages {
         }
         return Block.Row.of(Block.Cell.of(direction), new Block.Cell(words),
                 Block.Cell.of(report.numbers().value(threshold.amount())),
-                Block.Cell.of(report.numbers().range(threshold.amount())),
+                Block.Cell.of(report.numbers().single().range(threshold.amount())),
                 Block.Cell.of(report.links().toSource(threshold.source())));
     }
 }

@@ -16,13 +16,15 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
 
     private static final double ABOVE = 6;
     private static final double NARROWEST_BOX = 72;
-    private static final double BOX_HEIGHT = 44;
+    private static final double BOX_HEIGHT = 50;
     private static final double GAP = 13;
     private static final double ROW_GAP = 15;
     private static final double NOTE_LINE = 9.6;
     private static final int NAME_LETTERS = 16;
     private static final int NAME_LINES = 2;
     private static final int EFFECT_LETTERS = 21;
+    private static final int EFFECT_LINES = 2;
+    private static final double EFFECT_LEADING = 7.2;
     /** Letters of 7 points are 4.1 points wide on average in this font. */
     private static final double LETTER = 4.1;
     private static final double TAB = 13;
@@ -133,8 +135,12 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
             pen.text(new Point(x + 4, line), Pen.Align.LEFT, words, Lettering.LABEL);
             line += 8.4;
         }
-        String effect = Words.cut(Words.wrapped(step.effect(), EFFECT_LETTERS), 1).stream().findFirst().orElse("");
-        pen.text(new Point(x + 4, y + BOX_HEIGHT - 5), Pen.Align.LEFT, effect, Lettering.SMALL);
+        List<String> effect = Words.cut(Words.wrapped(step.effect(), EFFECT_LETTERS), EFFECT_LINES);
+        double effectLine = y + BOX_HEIGHT - 4.5 - (effect.size() - 1) * EFFECT_LEADING;
+        for (String words : effect) {
+            pen.text(new Point(x + 4, effectLine), Pen.Align.LEFT, words, Lettering.SMALL);
+            effectLine += EFFECT_LEADING;
+        }
     }
 
     private static void number(Pen pen, Point centre, int number) {

@@ -2,7 +2,6 @@ package org.shortgrain.report.pdf.tagged;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.shortgrain.report.pdf.figure.Figure;
 
 /** A block of the document, set below the one before. */
@@ -144,14 +143,14 @@ public sealed interface Block {
     /**
      * A row of a table.
      *
-     * @param cells  one cell for each column
-     * @param anchor the name by which links reach it, if any does
+     * @param cells   one cell for each column
+     * @param anchors names by which links reach it
      */
-    record Row(List<Cell> cells, Optional<String> anchor) {
-        /** Copies the list. */
+    record Row(List<Cell> cells, List<String> anchors) {
+        /** Copies the lists. */
         public Row {
             cells = List.copyOf(cells);
-            Objects.requireNonNull(anchor, "anchor");
+            anchors = List.copyOf(anchors);
         }
 
         /**
@@ -160,16 +159,16 @@ public sealed interface Block {
          * @param cells its cells
          */
         public static Row of(Cell... cells) {
-            return new Row(List.of(cells), Optional.empty());
+            return new Row(List.of(cells), List.of());
         }
 
         /**
-         * {@return the same row under a name}
+         * {@return the same row under names}
          *
-         * @param name the name
+         * @param names the names
          */
-        public Row named(String name) {
-            return new Row(cells, Optional.of(name));
+        public Row named(String... names) {
+            return new Row(cells, List.of(names));
         }
     }
 

@@ -12,6 +12,8 @@ final class ProseSetter {
     /** Longer lines than some ninety letters lose the eye on its way back. */
     private static final double WIDEST_MEASURE = 442;
     private static final double BULLET_INDENT = 15;
+    private static final double WIDE_INDENT = 21;
+    private static final int LAST_OF_ONE_DIGIT = 9;
     private static final double CONTENTS_INDENT = 18;
     private static final double BEFORE_CONTENTS = 8;
     private static final double LINE_NUMBER_WIDTH = 26;
@@ -69,15 +71,16 @@ final class ProseSetter {
     static List<Piece> items(Block.Items items, Setting setting) {
         StructNode list = setting.section().child("L").numbering(items.numbered() ? "Decimal" : "Disc");
         List<Piece> pieces = new ArrayList<>();
+        double indent = items.numbered() && items.items().size() > LAST_OF_ONE_DIGIT ? WIDE_INDENT : BULLET_INDENT;
         int number = 1;
         for (Text item : items.items()) {
             StructNode entry = list.child("LI");
             StructNode label = entry.child("Lbl");
             StructNode body = entry.child("LBody");
             String mark = items.numbered() ? number++ + "." : "\u2022";
-            Line labelLine = setting.broken(Text.of(mark), Font.BODY, BULLET_INDENT + 1).get(0);
-            List<Line> lines = setting.broken(item, Font.BODY, measure(setting) - BULLET_INDENT);
-            List<Piece> strips = new ArrayList<>(strips(lines, Font.BODY, BULLET_INDENT, 2.4, body));
+            Line labelLine = setting.broken(Text.of(mark), Font.BODY, indent + 1).get(0);
+            List<Line> lines = setting.broken(item, Font.BODY, measure(setting) - indent);
+            List<Piece> strips = new ArrayList<>(strips(lines, Font.BODY, indent, 2.4, body));
             Piece first = strips.get(0);
             strips.set(0, new Piece(first.before(), first.height(), first.holdsNext(), false, first.head(),
                     first.anchors(), first.bookmark(), (canvas, left, top) -> {

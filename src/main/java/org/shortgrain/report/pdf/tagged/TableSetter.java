@@ -140,17 +140,16 @@ final class TableSetter {
             cells.add(cell(row.cells().get(i), i, label ? Font.TABLE_HEADING : Font.TABLE, cell));
         }
         double height = height(cells) + ABOVE + BELOW;
-        List<String> anchors = row.anchor().map(List::of).orElse(List.of());
         Stroke rule = last ? RULE : HAIRLINE;
         if (height <= HIGHEST_WHOLE_ROW) {
             return List.of(Piece.of(0, height, (canvas, left, top) -> {
                 canvas.artifact();
                 canvas.line(left, top + height, left + setting.width(), top + height, rule);
                 paint(canvas, cells, left, top + ABOVE);
-            }).named(anchors));
+            }).named(row.anchors()));
         }
         List<Piece> slices = slices(cells, rule);
-        slices.set(0, slices.get(0).named(anchors));
+        slices.set(0, slices.get(0).named(row.anchors()));
         return slices;
     }
 
