@@ -11,20 +11,35 @@ import org.shortgrain.reference.RulebookWords;
 import org.shortgrain.rulebook.Rulebook;
 import org.shortgrain.rulebook.RulebookFiles;
 
-/**
- * Rulebook and tables that belong together.
- *
- * @param rulebook the rules
- * @param tables   the reference tables
- * @param quench   the tables of the quench
- */
-public record Knowledge(Rulebook rulebook, ReferenceTables tables, QuenchTables quench) {
+/** Rulebook and tables that belong together. Immutable; several threads may use one. */
+public final class Knowledge {
 
-    /** {@return what ships with the tool; rules and tables are loaded side by side, since neither needs the other} */
+    /** The rules come last to a review, after tables and computations, and take as long to load as both together. */
+    private final CompletableFuture<Rulebook> rulebook;
+    private final ReferenceTables tables;
+    private final QuenchTables quench;
+
+    /**
+     * Puts rules and tables together.
+     *
+     * @param rulebook the rules
+     * @param tables   the reference tables
+     * @param quench   the tables of the quench
+     */
+    Knowledge(Rulebook rulebook, ReferenceTables tables, QuenchTables quench) {
+        this(CompletableFuture.completedFuture(rulebook), tables, quench);
+    }
+
+    private Knowledge(CompletableFuture<Rulebook> rulebook, ReferenceTables tables, QuenchTables quench) {
+        this.rulebook = rulebook;
+        this.tables = tables;
+        this.quench = quench;
+    }
+
+    /** {@return what ships with the tool; its rules go on loading beside whatever the caller does first} */
     public static Knowledge shipped() {
         CompletableFuture<Rulebook> rulebook = CompletableFuture.supplyAsync(Rulebook::shipped);
-        ReferenceTables tables = ReferenceTables.builtIn();
-        return new Knowledge(rulebook.join(), tables, QuenchTables.bundled());
+        return new Knowledge(rulebook, ReferenceTables.builtIn(), QuenchTables.bundled());
     }
 
     /**
@@ -38,6 +53,21 @@ public record Knowledge(Rulebook rulebook, ReferenceTables tables, QuenchTables 
         Function<String, InputStream> door = name -> files.names().contains(name)
                 ? new ByteArrayInputStream(files.bytes(name)) : null;
         return new Knowledge(rulebook, ReferenceTables.load(door), QuenchTables.bundled());
+    }
+
+    /** {@return the rules} */
+    public Rulebook rulebook() {
+        return rulebook.join();
+    }
+
+    /** {@return the reference tables} */
+    public ReferenceTables tables() {
+        return tables;
+    }
+
+    /** {@return the tables of the quench} */
+    public QuenchTables quench() {
+        return quench;
     }
 
     /** {@return the words that a description may use} */

@@ -55,6 +55,9 @@ public final class Reviewer {
     private final Knowledge knowledge;
     private final Wording wording;
     private final String toolVersion;
+    private final MaterialReading materials;
+    /** Lasts as long as the reviewer: equal quench cases are computed once, whatever the part. */
+    private final StressJudge stress;
 
     /**
      * Makes a reviewer.
@@ -67,6 +70,8 @@ public final class Reviewer {
         this.knowledge = knowledge;
         this.wording = wording;
         this.toolVersion = toolVersion;
+        this.materials = new MaterialReading(knowledge.tables().materials());
+        this.stress = stressJudge(knowledge, materials);
     }
 
     /**
@@ -81,13 +86,11 @@ public final class Reviewer {
         Ledger ledger = new Ledger();
         MissingFields.ask(description, ledger);
         Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
-        MaterialReading reading = new MaterialReading(knowledge.tables().materials());
-        MaterialReading.Found material = reading.read(description);
+        MaterialReading.Found material = materials.read(description);
         EnvironmentJudge environment = new EnvironmentJudge(knowledge.tables().zones(), knowledge.tables().fluids());
         Part part = new Part(description, material.metal(), route, environment.zone(description, Optional.empty()));
         double factor = thresholdFactor(description, ledger);
         Map<GrainDirection, Limit> limits = Limit.of(description, material.answer());
-        StressJudge stress = stressJudge(reading);
         List<FeatureReview> reviews = new ArrayList<>();
         List<Place> places = new ArrayList<>();
         List<Feature> features = description.features().candidates().stream().flatMap(List::stream).toList();
@@ -129,7 +132,7 @@ public final class Reviewer {
         return tag -> Tag.valueOf(tag.toUpperCase(Locale.ROOT)).keepsOut(part);
     }
 
-    private StressJudge stressJudge(MaterialReading reading) {
+    private static StressJudge stressJudge(Knowledge knowledge, MaterialReading reading) {
         StandIns standIns = knowledge.tables().standIns();
         Map<Level, ServicePulls.Share> shares = Map.of(Level.LOW, share(standIns.of("load_low")),
                 Level.MODERATE, share(standIns.of("load_moderate")), Level.HIGH, share(standIns.of("load_high")));

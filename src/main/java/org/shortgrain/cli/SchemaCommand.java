@@ -1,11 +1,7 @@
 package org.shortgrain.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.shortgrain.part.reader.PartSchema;
 import org.shortgrain.report.json.ReviewJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,8 +13,6 @@ import picocli.CommandLine.Spec;
         description = "Prints the JSON Schema of the part description, for editors that complete and explain its keys.")
 final class SchemaCommand implements Callable<Integer> {
 
-    private static final String DESCRIPTION = "/schema/part-description.schema.json";
-
     @Spec
     private CommandSpec command;
 
@@ -27,15 +21,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        command.commandLine().getOut().print(ofReview ? ReviewJson.schema() : description());
+        command.commandLine().getOut().print(ofReview ? ReviewJson.schema() : PartSchema.text());
         return ExitCode.OK.code();
-    }
-
-    private static String description() {
-        try (InputStream in = SchemaCommand.class.getResourceAsStream(DESCRIPTION)) {
-            return new String(Objects.requireNonNull(in, DESCRIPTION).readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(DESCRIPTION, e);
-        }
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.shortgrain.part.reader.BlankDescription;
+import org.shortgrain.part.reader.PartSchema;
 import org.shortgrain.report.AtomicFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,11 +60,13 @@ final class StartCommand implements Callable<Integer> {
         }
         try {
             AtomicFile.write(out, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+            Path schema = out.resolveSibling(PartSchema.FILE_NAME);
+            AtomicFile.write(schema, to -> to.write(PartSchema.text().getBytes(StandardCharsets.UTF_8)));
         } catch (IOException cannotWrite) {
             throw new CommandFailure(ExitCode.CANNOT_WRITE, "cannot write " + out + ": " + cannotWrite.getMessage());
         }
         command.commandLine().getOut().println("Blank description written to " + out
-                + ". Fill it in, then: shortgrain review " + out);
+                + ", with its schema beside it for editors that complete keys. Fill it in, then: shortgrain review " + out);
         return ExitCode.OK.code();
     }
 }
