@@ -20,7 +20,7 @@ public enum SiUnit {
     NEWTON("N"),
     /** Moment or torque. */
     NEWTON_METRE("N m"),
-    /** Stiffness. */
+    /** Stiffness; surface tension. */
     NEWTON_PER_METRE("N/m"),
     /** Temperature on the Celsius scale. */
     DEGREE_CELSIUS("degC"),
@@ -34,6 +34,8 @@ public enum SiUnit {
     KILOGRAM_PER_CUBIC_METRE("kg/m3"),
     /** Crack velocity. */
     METRE_PER_SECOND("m/s"),
+    /** Acceleration. */
+    METRE_PER_SECOND_SQUARED("m/s2"),
     /** Thermal conductivity. */
     WATT_PER_METRE_KELVIN("W/(m K)"),
     /** Heat capacity. */
