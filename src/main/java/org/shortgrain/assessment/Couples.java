@@ -155,7 +155,8 @@ final class Couples {
         Optional<Member> outer = plating.isPresent() ? plating.flatMap(members::plating)
                 : members.ofFamily(metal.family());
         boolean painted = finish.primer().isKnown() || finish.topcoat().isKnown();
-        return outside(new Side(metal.stated(), metal.family(), outer, painted, finish.isMissing()));
+        return outside(new Side(metal.stated(), metal.family(), !metal.family().isEmpty(), outer,
+                new Stated.Absent<>(finish.plating().at()), painted, finish.isMissing()));
     }
 
     /** Empty if it is no conductor. */
@@ -168,7 +169,7 @@ final class Couples {
         Optional<Member> plating = coating.single().flatMap(members::plating);
         String name = (what + " " + text + coating.single().map(one -> ", " + one).orElse("")).strip();
         String family = members.family(text).orElseGet(() -> onlyFamily(base));
-        return Optional.of(outside(new Side(name, family, plating.or(() -> base),
+        return Optional.of(outside(new Side(name, family, !text.isEmpty(), plating.or(() -> base), coating,
                 coating.isKnown() && plating.isEmpty(), coating.isNone())));
     }
 

@@ -1,5 +1,6 @@
 package org.shortgrain.rulebook.facts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,6 +38,8 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
         Stated<Boolean> apart, Zone zone, Sealing sealing, boolean atRisk, Location at) {
 
     private static final double PER_VOLT = 100;
+    /** Difference that is usable outdoors, in high humidity and salt (hundredths of a volt). Anodic-index pages. */
+    private static final int HARSH = 15;
 
     /** What brings two metals together. */
     public enum Contact {
@@ -65,11 +68,14 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
      *
      * @param name    name for texts
      * @param family  material family of the base metal; empty text if not known
+     * @param stated  whether its metal is stated
      * @param outer   the outermost metal; empty if the tables do not hold it
+     * @param coating plating or paint of a neighbour as stated; absent for the part
      * @param painted whether paint or primer covers it for certain
      * @param bare    whether nothing covers the base metal for certain
      */
-    public record Side(String name, String family, Optional<Member> outer, boolean painted, boolean bare) {
+    public record Side(String name, String family, boolean stated, Optional<Member> outer, Stated<String> coating,
+            boolean painted, boolean bare) {
 
         /**
          * {@return whether its outermost metal is of a kind}
@@ -129,6 +135,11 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
         return call == Call.ISOLATE;
     }
 
+    /** {@return whether it is put together bare or dry for certain, and asks for protection or isolation} */
+    public boolean isAttacked() {
+        return isTouching() && isBeyondLimit();
+    }
+
     /** {@return whether the sides certainly touch: they are stated not to be kept apart} */
     public boolean isTouching() {
         return apart.is(false);
@@ -147,6 +158,53 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
     /** {@return whether one side is magnesium} */
     public boolean isWithMagnesium() {
         return part.isMagnesium() || other.isMagnesium();
+    }
+
+    /** {@return whether the anode is bare, or covered only by paint, while the cathode has no paint} */
+    public boolean isAnodePaintedAlone() {
+        return anode().painted() && !cathode().painted();
+    }
+
+    /** {@return whether the sides may touch and the voltage alone asks for protection: the cathode is polarised} */
+    public boolean isPolarising() {
+        return !isKeptApart() && (byVoltage == Call.PROTECT || byVoltage == Call.ISOLATE);
+    }
+
+    /** {@return whether one side is bare steel that rusts by itself, and the voltage alone would let it pass} */
+    public boolean isCalledForRust() {
+        return byVoltage == Call.USABLE && call == Call.PROTECT && (part.isRusting() || other.isRusting());
+    }
+
+    /** {@return whether the couple would ask for protection where it is not controlled and dry} */
+    public boolean isUsableOnlyDry() {
+        return call == Call.USABLE && byVoltage == Call.USABLE && limit > HARSH
+                && difference.isPresent() && difference.getAsInt() > HARSH;
+    }
+
+    /** {@return whether it cracks or eats structure so fast that sign-off stops: carbon and magnesium where it is moist,
+     * any other pair to be isolated where it is wetted regularly, and they touch} */
+    public boolean stopsSignOff() {
+        boolean soft = isWithCarbon() || isWithMagnesium();
+        return isTouching() && isToIsolate() && (soft ? zone.isMoist() : zone.isWet());
+    }
+
+    /** {@return what must be known of a neighbour before the couple is judged, in words; empty if it is known} */
+    public List<String> open() {
+        List<String> open = new ArrayList<>();
+        if (contact == Contact.NEIGHBOUR && isBeyondLimit() && !isKeptApart()) {
+            if (apart.isMissing()) {
+                open.add("whether it is insulated");
+            }
+            if (other.coating().isMissing()) {
+                open.add("how it is coated or plated");
+            }
+        }
+        return open;
+    }
+
+    /** {@return whether carbon is kept apart, but nothing seals the edges of the joint} */
+    public boolean isCarbonEdgeOpen() {
+        return isWithCarbon() && isToIsolate() && isKeptApart() && zone.isMoist() && !sealing.isSealed();
     }
 
     /** {@return whether the anode is a plating that is used up in place of the structure} */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.shortgrain.part.Fastener;
 import org.shortgrain.part.FeatureKind;
 import org.shortgrain.part.Fit;
+import org.shortgrain.part.FitKind;
 import org.shortgrain.part.Neighbour;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.Surface;
@@ -49,6 +50,20 @@ public record Joint(Place place) {
     /** {@return whether the hole certainly has no primer where a fastener or bush goes in} */
     public boolean isHoleUnprimed() {
         return place.isBare() || place.surface(Surface::boreCoatedBeforeBush).is(false);
+    }
+
+    /** {@return whether a bush or pin is pressed in dry for certain; interference fasteners go in over dry primer} */
+    public boolean isBushDry() {
+        return isBush() && place.fit().field(Fit::installedWet).is(false);
+    }
+
+    /** {@return whether a bush or pin is pressed in, and nothing is stated of wet sealant} */
+    public boolean isBushOpen() {
+        return isBush() && place.fit().field(Fit::installedWet).isMissing();
+    }
+
+    private boolean isBush() {
+        return place.isPressed() && !place.isFit(FitKind.INTERFERENCE_FASTENER);
     }
 
     /** {@return whether the ends of a bush or pin certainly are not sealed} */

@@ -289,6 +289,12 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return layers;
     }
 
+    /** {@return whether nothing is stated of neighbours, neither of the part nor of any place} */
+    public boolean areNeighboursOpen() {
+        return description.neighbours().isMissing() && description.features().candidates().stream()
+                .flatMap(List::stream).allMatch(feature -> feature.neighbours().isMissing());
+    }
+
     /** {@return the sealing of the part as a whole} */
     public Sealing sealing() {
         return new Sealing(sealant().field(Sealant::faying), sealant().field(Sealant::fillet),
