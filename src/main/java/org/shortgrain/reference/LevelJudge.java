@@ -91,7 +91,8 @@ final class LevelJudge {
         List<Piece> firm = new ArrayList<>(sure);
         firm.removeIf(piece -> !piece.firm());
         int firmLevel = combine(firm);
-        boolean memory = !pieces.isEmpty() && firm.isEmpty();
+        boolean memory = !(sure.isEmpty() && unsure.isEmpty()) && firm.isEmpty()
+                && unsure.stream().noneMatch(Piece::firm);
         boolean cleared = level >= 3 && firmLevel >= 3 && open.isEmpty();
         return new LevelAnswer(SccLevel.of(level), cleared, memory, disagree(sure), open, hits);
     }
@@ -151,7 +152,7 @@ final class LevelJudge {
         RatingHit.Reading reading = !counts ? RatingHit.Reading.WORST_DIRECTION
                 : piece.match() == Match.YES ? RatingHit.Reading.APPLIES : RatingHit.Reading.MAY_APPLY;
         return new RatingHit(r.word().scheme(), r.title(), r.word().word(), r.word().meaning(), r.word().worst(),
-                r.word().best(), r.word().shareOfYield(), r.word().floor(), reading, r.row(), r.citation(),
-                r.confidence(), r.remark());
+                r.word().best(), r.word().shareOfYield(), r.word().floor(), r.direction(), reading, r.row(),
+                r.citation(), r.confidence(), r.remark());
     }
 }

@@ -105,7 +105,7 @@ public final class MaterialTable {
         Alloy alloy = named.alloy().get();
         Question q = question(query, alloy, named, false);
         List<String> notes = new ArrayList<>(named.notes());
-        noteReading(q, notes);
+        noteReading(alloy, q, notes);
         Map<GrainDirection, DirectionAnswer> directions = directions(alloy, q);
         List<Neighbour> neighbours = directions.get(GrainDirection.ST).level().level() == SccLevel.UNKNOWN
                 ? Neighbours.of(this, alloy, MOST_NEIGHBOURS) : List.of();
@@ -201,7 +201,7 @@ public final class MaterialTable {
         return reached == 0 ? q : q.withTemper(new Temper.HardenedTo("", "HT-" + reached, reached));
     }
 
-    private void noteReading(Question q, List<String> notes) {
+    private void noteReading(Alloy alloy, Question q, List<String> notes) {
         if (q.temper() instanceof Temper.HeatTreated t) {
             t.formerName().ifPresent(name -> notes.add(name + " is an old name of " + t.normal()));
             if (t.state() == Temper.State.UNLISTED) {
@@ -212,7 +212,7 @@ public final class MaterialTable {
             notes.add(u.reason());
         }
         q.form().flatMap(forms::remark).ifPresent(notes::add);
-        if (q.transverseIsSt() && q.form().isPresent()) {
+        if (q.transverseIsSt() && q.form().isPresent() && alloy.family().startsWith("aluminium")) {
             notes.add("bar up to twice as wide as thick, or of unknown width: LT is read as ST");
         }
     }

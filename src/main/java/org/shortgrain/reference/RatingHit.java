@@ -1,7 +1,9 @@
 package org.shortgrain.reference;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.shortgrain.terms.Citation;
+import org.shortgrain.terms.GrainDirection;
 
 /**
  * What one scheme says, in its own word.
@@ -14,6 +16,7 @@ import org.shortgrain.terms.Citation;
  * @param best       upper end on the common scale; differs from {@code worst} where the scheme has fewer steps
  * @param shareOfYield share of the minimum yield strength up to which the word expects no cracking, if it names one
  * @param floor      stress below which that share does not fall (Pa), if the word names one
+ * @param direction  direction that the row rates; empty where the scheme classes the material by its worst direction
  * @param reading    how the row bears on the question
  * @param row        the row's key in words
  * @param citation   source
@@ -21,7 +24,7 @@ import org.shortgrain.terms.Citation;
  * @param remark     remark of the row
  */
 public record RatingHit(String scheme, String title, String word, String meaning, SccLevel worst, SccLevel best,
-        OptionalDouble shareOfYield, OptionalDouble floor, Reading reading, String row, Citation citation, String confidence, String remark) {
+        OptionalDouble shareOfYield, OptionalDouble floor, Optional<GrainDirection> direction, Reading reading, String row, Citation citation, String confidence, String remark) {
 
     /** How a row bears on the question. */
     public enum Reading {

@@ -91,10 +91,18 @@ public final class Tempers {
         return key.toString();
     }
 
+    /**
+     * {@return what the list of tempers holds about the treatment of a temper, its stress relief aside}
+     *
+     * @param temper temper
+     */
+    public Optional<Listed> find(Temper.HeatTreated temper) {
+        return Optional.ofNullable(listed.get(temper.base() + temper.digits()));
+    }
+
     /** Whether digits of a mechanical stress relief are usual behind a treatment. */
     boolean takesRelief(Temper.HeatTreated temper) {
-        Listed entry = listed.get(temper.base() + temper.digits());
-        return entry != null && entry.takesRelief();
+        return find(temper).map(Listed::takesRelief).orElse(false);
     }
 
     /** {@return the digits after the T that are listed, with their meaning} */
