@@ -87,8 +87,7 @@ public final class FluidTable {
         for (Row row : csv.read("data/fluids.csv", "fluid", "aliases", "electrolyte", "remark", "source", "clause",
                 "status")) {
             String word = row.required("fluid");
-            Electrolyte electrolyte = Electrolyte.valueOf(row.oneOf("electrolyte", Set.of("yes", "no", "unknown"))
-                    .toUpperCase(java.util.Locale.ROOT));
+            Electrolyte electrolyte = row.constant("electrolyte", Electrolyte.values());
             table.fluids.put(word, new Fluid(word, row.list("aliases"), electrolyte, row.text("remark"),
                     row.citation(sources)));
             table.words.add(row, word);
@@ -102,8 +101,7 @@ public final class FluidTable {
                     row.fault("no material has the family '" + family + "'");
                 }
             }
-            Concern concern = Concern.valueOf(row.oneOf("concern", Set.of("stop", "condition", "carrier", "advice",
-                    "ask")).toUpperCase(java.util.Locale.ROOT));
+            Concern concern = row.constant("concern", Concern.values());
             table.attacks.add(new Attack(row.oneOf("fluid", table.fluids.keySet()), families,
                     row.required("mechanism"), row.required("condition"), row.number("above_degC", -273, 1000, 1),
                     row.text("unless"), concern, row.citation(sources)));

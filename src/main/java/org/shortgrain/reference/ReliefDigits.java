@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.shortgrain.terms.Citation;
 
 /** The digits of the mechanical stress relief in an aluminium temper: what was done, and which form may carry them. */
@@ -69,8 +68,7 @@ public final class ReliefDigits {
         }
         for (Row row : csv.read("data/relief-digits.csv", "digits", "form", "verdict", "remark", "source", "clause",
                 "status")) {
-            Verdict verdict = Verdict.valueOf(row.oneOf("verdict", Set.of("usual", "expected", "possible", "rare",
-                    "old usage", "unrelieved", "query", "no")).toUpperCase(java.util.Locale.ROOT).replace(' ', '_'));
+            Verdict verdict = row.constant("verdict", Verdict.values());
             if (digits.rulings.put(key(row.required("digits"), row.required("form")),
                     new Ruling(verdict, row.text("remark"), row.citation(sources))) != null) {
                 row.fault("the pair stands twice");

@@ -3,6 +3,7 @@ package org.shortgrain.reference;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -106,6 +107,25 @@ final class Row {
             fault(column + " is '" + text + "'; expected one of " + words);
         }
         return text;
+    }
+
+    /**
+     * {@return the constant whose name is the text of a field, blanks for underscores; the first one after a fault}
+     *
+     * @param column    head of the column
+     * @param constants constants
+     * @param <E>       enumeration
+     */
+    <E extends Enum<E>> E constant(String column, E[] constants) {
+        String name = text(column).toUpperCase(Locale.ROOT).replace(' ', '_');
+        for (E constant : constants) {
+            if (constant.name().equals(name)) {
+                return constant;
+            }
+        }
+        fault(column + " is '" + text(column) + "'; expected one of "
+                + Arrays.toString(constants).toLowerCase(Locale.ROOT).replace('_', ' '));
+        return constants[0];
     }
 
     boolean yes(String column) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,8 +64,7 @@ final class StrengthTable {
 
     private static StrengthRow strengthRow(Row row, Scope scope, Sources sources) {
         String direction = row.oneOf("direction", Set.of("L", "LT", "ST", "T", "all"));
-        Strength.Basis basis = Strength.Basis.valueOf(row.oneOf("basis", Set.of("A", "B", "S", "typical", "none"))
-                .toUpperCase(Locale.ROOT));
+        Strength.Basis basis = row.constant("basis", Strength.Basis.values());
         OptionalDouble ftu = row.number("ftu_MPa", 50, 3000, MPA);
         OptionalDouble fty = row.number("fty_MPa", 20, 3000, MPA);
         if (ftu.isEmpty() && fty.isEmpty()) {

@@ -52,12 +52,7 @@ public final class Tempers {
         Tempers tempers = new Tempers();
         for (Row row : csv.read("data/tempers.csv", "base_and_digits", "state", "overageing_rank", "user_treated",
                 "takes_relief_digits", "now_written", "meaning", "source", "clause", "status")) {
-            Temper.State state = switch (row.oneOf("state", Set.of("natural", "peak", "overaged", "varies"))) {
-                case "natural" -> Temper.State.NATURAL;
-                case "peak" -> Temper.State.PEAK;
-                case "overaged" -> Temper.State.OVERAGED;
-                default -> Temper.State.VARIES;
-            };
+            Temper.State state = row.constant("state", Temper.State.values());
             Listed entry = new Listed(state, (int) row.number("overageing_rank", 1, 4, 1).orElse(0),
                     row.yes("user_treated"), row.yes("takes_relief_digits"), row.text("now_written"),
                     row.required("meaning"), row.citation(sources));
