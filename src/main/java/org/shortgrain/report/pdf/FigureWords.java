@@ -8,7 +8,7 @@ enum FigureWords implements Phrase {
     FIGURE_BUDGET_NOTE, FIGURE_BUDGET_BAR("place", "parts", "sum", "unit", "low", "high", "threshold"),
     FIGURE_BUDGET_PART("source", "value"), FIGURE_SECTION_TENSION("place", "stress"),
     FIGURE_SECTION_COMPRESSION("place", "stress"),
-    FIGURE_SECTION_ALTERNATIVE("thickness", "direction", "lowest", "highest", "depth", "stress"),
+    FIGURE_SECTION_LOCAL("place", "stress"), FIGURE_SECTION_ALTERNATIVE("thickness", "direction", "lowest", "highest", "depth", "stress"),
     FIGURE_SECTION_NOTE("calculation"), FIGURE_ROUTE_WRONG("count"), FIGURE_ROUTE_RIGHT,
     FIGURE_ROUTE_ALTERNATIVE("steps"), FIGURE_ROUTE_NOTE, FIGURE_POCKET_HOLDS("place"), FIGURE_POCKET_DRAINS("place"),
     FIGURE_POCKET_ALTERNATIVE("length", "depth", "attitudes"), FIGURE_POCKET_ATTITUDE("name", "pitch"),

@@ -10,6 +10,7 @@ import org.shortgrain.report.pdf.ReviewFigures.Drawn;
 import org.shortgrain.report.pdf.figure.Point;
 import org.shortgrain.report.pdf.figure.StressThroughSection;
 import org.shortgrain.review.Calculation;
+import org.shortgrain.terms.GrainDirection;
 
 /** Residual stress through the section before and after machining, for calculations that carry the curves. */
 final class SectionFigures {
@@ -17,11 +18,17 @@ final class SectionFigures {
     private static final String BEFORE = "before machining";
     private static final String AFTER = "after machining";
 
+    /** Less than this is not seen in the figure. */
+    private static final double VISIBLE_SHARE = 0.05;
+
     private SectionFigures() {
     }
 
     static List<Drawn> of(Report report, Calculation calculation) {
         Computed computed = calculation.computed();
+        if (!governs(report, calculation)) {
+            return List.of();
+        }
         Optional<Computed.Profile> before = computed.profiles().stream()
                 .filter(profile -> profile.name().startsWith(BEFORE)).findFirst();
         Optional<Computed.Profile> after = governing(computed);
@@ -30,6 +37,13 @@ final class SectionFigures {
         }
         return List.of(new Drawn(figure(report, calculation, before.get(), after.get()), Section.FIGURES,
                 calculation.feature(), Optional.of(calculation.id())));
+    }
+
+    /** Drawn is what counts in the governing direction of its feature: more figures would hide it. */
+    private static boolean governs(Report report, Calculation calculation) {
+        return report.review().features().stream().flatMap(feature -> feature.governing().stream())
+                .flatMap(direction -> direction.sustained().parts().stream())
+                .anyMatch(part -> part.calculation().filter(calculation.id()::equals).isPresent());
     }
 
     /** Of the ways in which the part may give, the one whose stress at the new surface is the result. */
@@ -47,8 +61,7 @@ final class SectionFigures {
         double thickness = before.x().get(before.x().size() - 1);
         String place = calculation.feature().orElseGet(() -> report.words(Label.WHOLE_PART));
         String stress = numbers.rounded(Math.abs(computed.value().value()), SiUnit.PASCAL);
-        String title = report.words(computed.value().value() >= 0 ? FigureWords.FIGURE_SECTION_TENSION
-                : FigureWords.FIGURE_SECTION_COMPRESSION, place, stress);
+        String title = report.words(title(computed, after), place + direction(computed), stress);
         double lowest = before.y().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
         double highest = before.y().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
         String alternative = report.words(FigureWords.FIGURE_SECTION_ALTERNATIVE,
@@ -58,8 +71,27 @@ final class SectionFigures {
                 report.words(FigureWords.FIGURE_SECTION_NOTE, calculation.id()), numbers.lengthUnit(),
                 numbers.stressUnit(), numbers.length(thickness), points(numbers, before), points(numbers, after),
                 List.of(), List.of(), surfaces(numbers, after, thickness), List.of(new StressThroughSection.Whisker(
-                        numbers.length(depth), numbers.stress(computed.value().low()),
-                        numbers.stress(computed.value().high()))), Optional.empty());
+                        numbers.length(depth), numbers.stress(computed.value().value()),
+                        numbers.stress(computed.value().low()), numbers.stress(computed.value().high()))), Optional.empty());
+    }
+
+    /** At a hole the result is higher than the curve; the title must not let the curve speak for it. */
+    private static FigureWords title(Computed computed, Computed.Profile after) {
+        double value = computed.value().value();
+        if (Math.abs(after.y().get(0) - value) > VISIBLE_SHARE * Math.abs(value)) {
+            return FigureWords.FIGURE_SECTION_LOCAL;
+        }
+        return value >= 0 ? FigureWords.FIGURE_SECTION_TENSION : FigureWords.FIGURE_SECTION_COMPRESSION;
+    }
+
+    /** The title of the calculation ends with the direction that it is for. */
+    private static String direction(Computed computed) {
+        for (GrainDirection direction : GrainDirection.values()) {
+            if (computed.title().endsWith(", " + direction)) {
+                return ", " + direction;
+            }
+        }
+        return "";
     }
 
     private static List<Point> points(Numbers numbers, Computed.Profile profile) {

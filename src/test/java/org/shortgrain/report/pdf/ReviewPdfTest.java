@@ -173,7 +173,7 @@ class ReviewPdfTest {
     void figures_state_what_they_show() {
         for (String title : List.of("GROOVE-1 is pulled across its short grain", "Operations that stand at the wrong place on the card: 2",
                 "GROOVE-1, ST: the tension reaches the threshold; the largest part is quench residual after machining",
-                "GROOVE-1: machining leaves tension of 70 MPa at the new surface",
+                "GROOVE-1, ST: machining leaves tension of 70 MPa at the new surface",
                 "LUG-2: the fit leaves 18 MPa of hoop tension at the bore", "GROOVE-1: water can stand in the pocket")) {
             assertTrue(text.contains(title), title);
         }

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * @param afterLow    lower end of the range after machining, at the depths of {@code after}; empty when not known
  * @param afterHigh   upper end; as long as {@code afterLow}
  * @param surfaces    depths of the new surfaces
- * @param ranges      ranges that are known only at single depths
+ * @param ranges      stresses that count at single depths, with their ranges
  * @param threshold   least stress at which cracks were seen, if known
  */
 public record StressThroughSection(String title, String alternative, String note, String depthUnit, String stressUnit,
@@ -42,13 +42,14 @@ public record StressThroughSection(String title, String alternative, String note
     private static final Fill RANGE = new Fill.Even(Ink.TINT);
 
     /**
-     * The range of the stress at one depth.
+     * The stress that counts at one depth, with its range.
      *
      * @param depth where
+     * @param value best value
      * @param low   lower end
      * @param high  upper end
      */
-    public record Whisker(double depth, double low, double high) {
+    public record Whisker(double depth, double value, double low, double high) {
     }
 
     /** Copies the lists and refuses unequal ranges. */
@@ -99,7 +100,7 @@ public record StressThroughSection(String title, String alternative, String note
             legend.area("its range", RANGE);
         }
         if (!ranges.isEmpty()) {
-            legend.line("range at the depth", WHISKER);
+            legend.line("what counts there, with its range", WHISKER);
         }
         return legend.area("removed", REMOVED);
     }
@@ -146,6 +147,7 @@ public record StressThroughSection(String title, String alternative, String note
         for (Point end : List.of(low, high)) {
             pen.line(end.plus(-4, 0), end.plus(4, 0), WHISKER);
         }
+        pen.area(Shapes.circle(plot.at(range.depth(), range.value()), 2.8), new Fill.Even(Ink.RUST));
     }
 
     private void surface(Pen pen, Plot plot, double depth) {

@@ -37,7 +37,7 @@ public final class SampleFigures {
                 "Curve of residual stress against depth, \u2212180 MPa at the quenched skin, 90 MPa in the middle",
                 "Invented for demonstration. Range: heat transfer and yield strength.", "mm", "MPa", 76, before, after,
                 low, high, List.of(20.0, 56.0),
-                List.of(new StressThroughSection.Whisker(38, 35, 85)), Optional.of(48.0));
+                List.of(new StressThroughSection.Whisker(38, 60, 35, 85)), Optional.of(48.0));
     }
 
     static StressBudget stressBudget() {
