@@ -51,6 +51,7 @@
  * their names; a new step goes where its number belongs:
  * <pre>{@code
  * # also: WATER-01            (rules that the change raises beside this one, where that cannot be helped)
+ * # from: trigger             (change what the rule's trigger made of the base, not the base)
  * features: {BORE: {stress_direction: ST}}
  * route: {"65": {do: shot_peen}, "70": null}
  * }</pre>

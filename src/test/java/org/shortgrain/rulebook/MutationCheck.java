@@ -1,6 +1,7 @@
 package org.shortgrain.rulebook;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,7 +31,6 @@ public final class MutationCheck {
     private static final Path RULES = Path.of("rules");
     private static final Path EXAMPLES = RULES.resolve("examples");
     private static final Path WORK = Path.of("target", "mutants");
-    private static final String BASE = "base.yaml";
 
     private final MutantRulebook mutated;
     private final List<ExampleFile> examples;
@@ -72,24 +72,30 @@ public final class MutationCheck {
         return (System.nanoTime() - since) / 1e9;
     }
 
-    private void ask(ShippedReview reviewer) throws IOException {
-        String base = Files.readString(EXAMPLES.resolve(BASE));
-        raised.put(BASE, ShippedReview.raised(reviewer.review(base)));
+    private void ask(ShippedReview reviewer) {
+        raised.put(ExampleFile.BASE, ShippedReview.raised(reviewer.review(text(ExampleFile.BASE))));
         for (ExampleFile example : examples) {
-            String patch = Files.readString(EXAMPLES.resolve(example.name()));
             try {
-                raised.put(example.name(), ShippedReview.raised(reviewer.review(ExamplePatch.merged(base, patch))));
+                raised.put(example.name(), ShippedReview.raised(reviewer.review(example.description(MutationCheck::text))));
             } catch (AssertionError | RuntimeException broken) {
                 System.out.println(example.name() + " cannot be reviewed: " + broken.getMessage());
             }
         }
     }
 
+    private static String text(String example) {
+        try {
+            return Files.readString(EXAMPLES.resolve(example));
+        } catch (IOException missing) {
+            throw new UncheckedIOException(missing);
+        }
+    }
+
     /** Files of the examples of a rule that a mutant, or the rule itself, fails. */
     private Set<String> failed(String id, String rule) {
         Set<String> failed = new TreeSet<>();
-        if (raised.get(BASE).contains(id)) {
-            failed.add(BASE);
+        if (raised.get(ExampleFile.BASE).contains(id)) {
+            failed.add(ExampleFile.BASE);
         }
         readable().filter(example -> example.rule().equals(rule))
                 .filter(example -> raised.get(example.name()).contains(id) != example.trigger())

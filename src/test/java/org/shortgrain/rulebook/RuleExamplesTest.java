@@ -114,6 +114,16 @@ class RuleExamplesTest {
     }
 
     @Test
+    void aNearMissMayStartFromTheTrigger() throws IOException {
+        String trigger = Files.readString(folder.resolve("examples").resolve("WATER-01.trigger.yaml"));
+        assertTrue(trigger.contains("wet: true"), trigger);
+        write("WATER-01.quiet-2.yaml", "# from: trigger\nfeatures: {LUG: {hoop: 3}}");
+        assertFails("WATER-01 is quiet on WATER-01.quiet-2.yaml: WATER-01 speaks");
+        write("WATER-01.quiet-2.yaml", "# from: trigger\nfeatures: {LUG: {wet: false, hoop: 3}}");
+        assertEquals(List.of(), failing());
+    }
+
+    @Test
     void aFurtherTriggerIsHeldLikeTheFirst() throws IOException {
         write("WATER-01.trigger-2.yaml", "features: {LUG: {wet: true, hoop: 4}}");
         assertEquals(List.of(), failing());
