@@ -8,8 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.stream.Stream;
 
 /**
  * All mutants of a rulebook as one rulebook, each under an id of its own, so that they are compiled and asked together.
@@ -28,17 +26,19 @@ record MutantRulebook(Rulebook rulebook, Map<String, Mutant> mutants, Map<String
     /**
      * {@return the mutants of some rule files, compiled in one go, or taken from the cache if nothing has changed}
      *
-     * @param texts  file name to text of the rules
+     * @param rules  the rulebook; its tables and sources serve the mutants too
      * @param folder where the mutants are written; emptied first
      * @param cache  cache of compiled rulebooks
      */
-    static MutantRulebook of(SortedMap<String, String> texts, Path folder, RuleCache cache)
-            throws IOException, RulebookException {
+    static MutantRulebook of(RulebookFiles rules, Path folder, RuleCache cache) throws IOException, RulebookException {
         Map<String, Mutant> mutants = new LinkedHashMap<>();
         Map<String, String> files = new LinkedHashMap<>();
-        empty(folder);
-        Files.writeString(folder.resolve(RulebookFiles.ABOUT), "edition: mutants\n");
-        for (Map.Entry<String, String> text : texts.entrySet()) {
+        RuleCache.delete(folder);
+        for (String name : rules.names().stream().filter(name -> !name.endsWith(".drl")).toList()) {
+            Files.createDirectories(folder.resolve(name).getParent());
+            Files.write(folder.resolve(name), rules.bytes(name));
+        }
+        for (Map.Entry<String, String> text : rules.rules().entrySet()) {
             DrlFile file = new DrlFile(text.getKey(), text.getValue());
             for (DrlFile.Rule rule : file.rules()) {
                 files.put(rule.id(), file.name());
@@ -46,15 +46,6 @@ record MutantRulebook(Rulebook rulebook, Map<String, Mutant> mutants, Map<String
             }
         }
         return new MutantRulebook(Rulebook.from(folder, cache), Map.copyOf(mutants), files);
-    }
-
-    private static void empty(Path folder) throws IOException {
-        Files.createDirectories(folder);
-        try (Stream<Path> old = Files.list(folder)) {
-            for (Path file : old.filter(Files::isRegularFile).toList()) {
-                Files.delete(file);
-            }
-        }
     }
 
     private static void write(DrlFile file, DrlFile.Rule rule, Map<String, Mutant> mutants, Path folder)

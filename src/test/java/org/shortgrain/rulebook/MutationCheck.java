@@ -53,14 +53,13 @@ public final class MutationCheck {
     public static void main(String[] subjects) throws IOException, RulebookException {
         System.setProperty("drools.dialect.java.compiler.lnglevel", "17");
         long start = System.nanoTime();
-        MutantRulebook mutated = MutantRulebook.of(RulebookFiles.in(RULES).rules(), WORK.resolve("rules"),
+        MutantRulebook mutated = MutantRulebook.of(RulebookFiles.in(RULES), WORK.resolve("rules"),
                 new RuleCache(WORK.resolve("cache")));
         System.out.printf(Locale.ROOT, "%d mutants of %d rules compiled, %.0f s%n",
                 mutated.mutants().size() - mutated.files().size(), mutated.files().size(), seconds(start));
         Knowledge shipped = Knowledge.shipped();
-        ShippedReview reviewer = new ShippedReview(new Knowledge(mutated.rulebook(), shipped.tables(), shipped.quench()));
         MutationCheck check = new MutationCheck(mutated, ExampleFile.in(EXAMPLES), shipped.rulebook().rules());
-        check.ask(reviewer);
+        check.ask(new ShippedReview(Knowledge.of(mutated.rulebook())));
         String report = check.report(List.of(subjects));
         System.out.print(report);
         Files.writeString(WORK.resolve("report.txt"), report);
