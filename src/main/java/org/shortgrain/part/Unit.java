@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The units that a description may use, each with its exact factor to the SI unit of its {@link Dimension}.
@@ -132,6 +134,9 @@ public enum Unit {
 
     /** Significant digits of a printed SI value: fits in mm need five, and a digit more does no harm. */
     private static final MathContext PRINTED = new MathContext(6);
+    /** A quantity as it is written: a plain decimal number, perhaps a blank, and a unit. */
+    public static final Pattern WRITTEN = Pattern.compile("([-+]?[0-9]{1,18}(?:\\.[0-9]{1,18})?)\\s*(\\D.*)");
+
     private static final Map<String, Unit> BY_SYMBOL = bySymbol();
     private static final BigDecimal ICE_POINT_F = new BigDecimal(32);
     private static final BigDecimal ICE_POINT_K = new BigDecimal("273.15");
@@ -207,6 +212,19 @@ public enum Unit {
      */
     public static Optional<Unit> of(String symbol) {
         return Optional.ofNullable(BY_SYMBOL.get(symbol));
+    }
+
+    /**
+     * {@return the value of a quantity written as a number, a blank and a unit, such as {@code 60 mm}, in the SI unit of
+     * its dimension; empty if the text is no quantity of that dimension}
+     *
+     * @param text      the text
+     * @param dimension what it should be a value of
+     */
+    public static Optional<Double> quantity(String text, Dimension dimension) {
+        Matcher parts = WRITTEN.matcher(text.strip());
+        return parts.matches() ? of(parts.group(2).strip()).filter(unit -> unit.dimension() == dimension)
+                .map(unit -> unit.toSi(new BigDecimal(parts.group(1)))) : Optional.empty();
     }
 
     /**

@@ -99,7 +99,8 @@ class MainTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"review", "review --format docx x.yaml", "review --date yesterday x.yaml",
-        "review a.yaml b.yaml --out -", "reveiw x.yaml", "rules NO-99", "start spaceship"})
+        "review a.yaml b.yaml --out -", "reveiw x.yaml", "rules NO-99", "start spaceship",
+        "material 7075 T6 --form slab", "material 7075 T6 --thickness 60"})
     void wrongUsageIsSaidInPlainWords(String line) {
         Ran ran = run((Object[]) line.split(" "));
         assertEquals(2, ran.code(), ran.err());
@@ -137,6 +138,15 @@ class MainTest {
         assertPlain(ran);
     }
 
+    /** MIL-HDBK-5J Table 3.1.2.3.1(a), secondary: 7075-T6 plate is rated D across the short grain. */
+    @Test
+    void theTablesAreShownWithSourceAndStatusInEightyColumns() {
+        Ran ran = run("material", "7075", "T651", "--form", "plate", "--thickness", "60 mm");
+        assertEquals(0, ran.code(), ran.err());
+        assertTrue(ran.out().contains("mil-hdbk-5j") && ran.out().contains("secondary"), ran.out());
+        assertTrue(ran.out().lines().allMatch(text -> text.length() <= 80), ran.out());
+    }
+
     @Test
     void aBlankDescriptionIsWrittenOnceAndNeverOverAnother() throws IOException {
         Path part = folder.resolve("new.yaml");
@@ -162,7 +172,7 @@ class MainTest {
 
     @Test
     void everyCommandExplainsItself() {
-        for (String command : List.of("review", "rules", "start", "schema")) {
+        for (String command : List.of("review", "material", "rules", "start", "schema")) {
             Ran ran = run(command, "--help");
             assertEquals(0, ran.code(), command);
             assertTrue(ran.out().startsWith("Usage: shortgrain " + command), ran.out());

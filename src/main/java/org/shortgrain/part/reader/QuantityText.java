@@ -11,7 +11,6 @@ import org.shortgrain.part.Unit;
 
 /** Text such as {@code 76 mm} to a quantity; what does not fit is refused with the units that would. */
 final class QuantityText {
-    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("([-+]?[0-9]{1,18}(?:\\.[0-9]{1,18})?)\\s*(\\D.*)");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private final Problems problems;
 
@@ -21,7 +20,7 @@ final class QuantityText {
 
     Optional<Quantity> read(Scalar scalar, Spot spot, Expected.Measure measure) {
         String text = scalar.text().strip().replace('\u2212', '-').replace('\u00a0', ' ').replace('\u202f', ' ');
-        Matcher parts = NUMBER_AND_UNIT.matcher(text);
+        Matcher parts = Unit.WRITTEN.matcher(text);
         Optional<Unit> unit = parts.matches() ? Unit.of(BLANKS.matcher(parts.group(2)).replaceAll(" "))
                 : Optional.empty();
         if (unit.isEmpty()) {
