@@ -118,29 +118,43 @@ final class StressJudge {
     private record Along(DirectionReview review, Tension tension) {
     }
 
-    private List<Along> along(Site site, List<Pull> pulls, Map<GrainDirection, Limit> limits, double factor) {
-        GrainAxes axes = site.grainAxes().orElse(GrainAxes.ALONG_PART_AXES);
-        List<Contribution> contributions = pulls.stream().map(pull -> Contribution.stated(pull.source(),
-                Contribution.along(axes.of(pull.direction())),
-                new Given(pull.stress(), pull.calculation().orElse("as declared"), Optional.empty()),
-                pull.spread())).toList();
-        SustainedPoint point = new SustainedPoint(axes, tilt(site), contributions);
-        Map<GrainDirection, Given> thresholds = new EnumMap<>(GrainDirection.class);
-        limits.forEach((direction, limit) -> limit.stress().ifPresent(given -> thresholds.put(direction, given)));
-        Utilisation utilisation = new Utilisation(point, thresholds, Given.exact(factor, "factor of the project"));
-        return site.directions().stream()
-                .map(direction -> along(site, point, utilisation, pulls, limits.get(direction), direction, factor))
-                .sorted(Comparator.comparing((Along one) -> -one.tension().utilisation().orElse(0))
-                        .thenComparing(one -> -one.tension().high())).toList();
+    /** Every direction is summed; how likely the sum is, only for the one that is used most. */
+    private static List<Along> along(Site site, List<Pull> pulls, Map<GrainDirection, Limit> limits, double factor) {
+        List<Along> all = new ArrayList<>();
+        Map<GrainDirection, Utilisation> used = new EnumMap<>(GrainDirection.class);
+        for (GrainDirection direction : site.directions().stream().sorted().toList()) {
+            Utilisation utilisation = utilisation(site, pulls, direction, limits.get(direction), factor);
+            used.put(direction, utilisation);
+            all.add(along(site, utilisation, pulls, limits.get(direction), direction, factor));
+        }
+        all.sort(Comparator.comparing((Along one) -> -one.tension().utilisation().orElse(0))
+                .thenComparing(one -> -one.tension().high()));
+        all.stream().findFirst().map(one -> one.tension().direction())
+                .flatMap(direction -> used.get(direction).likelihood(direction, DRAWS))
+                .ifPresent(likely -> write(site, likely));
+        return all;
     }
 
-    private static Along along(Site site, SustainedPoint point, Utilisation utilisation, List<Pull> pulls, Limit limit,
+    /** What pulls along another direction bears on this one only where the flow lines may be tilted. */
+    private static Utilisation utilisation(Site site, List<Pull> pulls, GrainDirection direction, Limit limit,
+            double factor) {
+        GrainAxes axes = site.grainAxes().orElse(GrainAxes.ALONG_PART_AXES);
+        double tilt = tilt(site);
+        List<Contribution> contributions = pulls.stream().filter(pull -> tilt > 0 || pull.direction() == direction)
+                .map(pull -> Contribution.stated(pull.source(), Contribution.along(axes.of(pull.direction())),
+                        new Given(pull.stress(), pull.calculation().orElse("as declared"), Optional.empty()),
+                        pull.spread())).toList();
+        Map<GrainDirection, Given> threshold = limit.stress().map(given -> Map.of(direction, given)).orElse(Map.of());
+        return new Utilisation(new SustainedPoint(axes, tilt, contributions), threshold,
+                Given.exact(factor, "factor of the project"));
+    }
+
+    private static Along along(Site site, Utilisation utilisation, List<Pull> pulls, Limit limit,
             GrainDirection direction, double factor) {
-        Computed stress = point.stress(direction);
+        Computed stress = utilisation.point().stress(direction);
         site.ledger().computed(Optional.of(site.id()), stress);
         Optional<Computed> used = utilisation.of(direction);
         used.ifPresent(one -> site.ledger().computed(Optional.of(site.id()), one));
-        utilisation.likelihood(direction, DRAWS).ifPresent(likely -> write(site, likely));
         SustainedStress total = new SustainedStress(direction, amount(stress.value()), parts(pulls, direction));
         OptionalDouble threshold = limit.stress().map(given -> OptionalDouble.of(given.value().low()))
                 .orElse(OptionalDouble.empty());
