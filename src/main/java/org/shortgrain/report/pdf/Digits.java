@@ -24,7 +24,7 @@ final class Digits {
         if (value == 0) {
             return "0";
         }
-        BigDecimal rounded = new BigDecimal(value).round(new MathContext(significant, RoundingMode.HALF_UP));
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(significant, RoundingMode.HALF_UP));
         int exponent = rounded.precision() - rounded.scale() - 1;
         if (exponent > LARGEST_PLAIN_EXPONENT || exponent < SMALLEST_PLAIN_EXPONENT) {
             return plain(rounded.scaleByPowerOfTen(-exponent)) + "\u00d710" + raised(exponent);

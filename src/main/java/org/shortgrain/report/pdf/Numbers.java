@@ -1,5 +1,6 @@
 package org.shortgrain.report.pdf;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.SiUnit;
@@ -21,9 +22,18 @@ final class Numbers {
     private static final double HOUR = 3600;
 
     private final Units units;
+    private final Unit figureStress;
+    private final Unit figureLength;
+    /** Curves have hundreds of points: their factors are looked up once. */
+    private final double pascalsPerUnit;
+    private final double metresPerUnit;
 
     Numbers(Units units) {
         this.units = units;
+        this.figureStress = units == Units.US ? Unit.KSI : Unit.MEGAPASCAL;
+        this.figureLength = units == Units.US ? Unit.INCH : Unit.MILLIMETRE;
+        this.pascalsPerUnit = figureStress.toSi(BigDecimal.ONE);
+        this.metresPerUnit = figureLength.toSi(BigDecimal.ONE);
     }
 
     /** {@return the same in one system of units, where two would not fit} */
@@ -145,27 +155,27 @@ final class Numbers {
 
     /** {@return the stress unit of figures} */
     String stressUnit() {
-        return units == Units.US ? Unit.KSI.symbol() : Unit.MEGAPASCAL.symbol();
+        return figureStress.symbol();
     }
 
     /** {@return a stress in the unit of figures} */
     double stress(double pascals) {
-        return units == Units.US ? Unit.KSI.fromSi(pascals) : Unit.MEGAPASCAL.fromSi(pascals);
+        return pascals / pascalsPerUnit;
     }
 
     /** {@return a stress of the review, which counts in MPa, in the unit of figures} */
     double ofMegapascals(double megapascals) {
-        return units == Units.US ? Unit.KSI.fromSi(pascals(megapascals)) : megapascals;
+        return stress(pascals(megapascals));
     }
 
     /** {@return the length unit of figures} */
     String lengthUnit() {
-        return units == Units.US ? Unit.INCH.symbol() : Unit.MILLIMETRE.symbol();
+        return figureLength.symbol();
     }
 
     /** {@return a length in the unit of figures} */
     double length(double metres) {
-        return units == Units.US ? Unit.INCH.fromSi(metres) : Unit.MILLIMETRE.fromSi(metres);
+        return metres / metresPerUnit;
     }
 
     /** One value, or a range of two, with the unit behind. */

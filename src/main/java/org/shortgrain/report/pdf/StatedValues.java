@@ -14,6 +14,7 @@ import org.shortgrain.review.StatedLine;
 final class StatedValues {
 
     private static final Pattern QUANTITY = Pattern.compile("([-+]?[0-9]*\\.?[0-9]+)\\s*(\\D.*)");
+    private static final Pattern FEATURE_ID = Pattern.compile("/features/[0-9]+/id");
     private static final List<String> NO_VALUE = List.of("none", "unknown");
 
     private final Map<String, StatedLine> byPath = new LinkedHashMap<>();
@@ -49,13 +50,14 @@ final class StatedValues {
 
     /** {@return the place to link to for a place that a rule names: itself, else the first value below it} */
     Optional<String> nearest(String path) {
-        return under(path).stream().map(StatedLine::path).findFirst();
+        return byPath.containsKey(path) ? Optional.of(path)
+                : byPath.keySet().stream().filter(known -> known.startsWith(path + "/")).findFirst();
     }
 
     /** {@return the place of the feature of that name} */
     Optional<String> feature(String id) {
         return byPath.values().stream()
-                .filter(line -> line.path().matches("/features/[0-9]+/id") && line.value().equals(id))
+                .filter(line -> line.value().equals(id) && FEATURE_ID.matcher(line.path()).matches())
                 .map(line -> line.path().substring(0, line.path().length() - "/id".length())).findFirst();
     }
 }

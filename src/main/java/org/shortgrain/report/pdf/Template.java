@@ -15,6 +15,8 @@ import org.shortgrain.report.pdf.tagged.Text;
 final class Template {
 
     private static final Pattern TOKEN = Pattern.compile("\\*\\*|`|\\$\\{([^}]*)}|\\$");
+    /** Most entries are plain words: without one of these there is nothing to read. */
+    private static final String MARKS = "*`$";
     private static final Pattern PARAGRAPH_END = Pattern.compile("\\n\\s*\\n");
 
     private final List<List<Piece>> paragraphs;
@@ -50,6 +52,9 @@ final class Template {
     }
 
     private static List<Piece> pieces(String where, String paragraph, List<String> placeholders, Set<String> used) {
+        if (paragraph.chars().noneMatch(c -> MARKS.indexOf(c) >= 0)) {
+            return List.of(new Piece(paragraph, Style.PLAIN, false));
+        }
         List<Piece> pieces = new ArrayList<>();
         Style style = Style.PLAIN;
         Matcher token = TOKEN.matcher(paragraph);

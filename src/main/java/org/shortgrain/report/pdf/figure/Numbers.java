@@ -12,7 +12,7 @@ final class Numbers {
     }
 
     static String plain(double value) {
-        BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+        BigDecimal rounded = BigDecimal.valueOf(value).round(DIGITS).stripTrailingZeros();
         return rounded.toPlainString().replace('-', '\u2212');
     }
 }

@@ -2,6 +2,7 @@ package org.shortgrain.report.pdf.tagged;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -14,6 +15,7 @@ final class Typeface {
     static final int UNITS = 1000;
 
     private static final int UNKNOWN = -1;
+    private static final int NOT_LOOKED_UP = -2;
     private static final int NO_GLYPH = 0;
     /** Latin, Greek and Cyrillic live below; they are nearly all that a report holds. */
     private static final int COMMON = 0x500;
@@ -26,9 +28,7 @@ final class Typeface {
     Typeface(TrueTypeFont font) throws IOException {
         this.font = font;
         this.glyphs = font.getUnicodeCmapLookup();
-        for (int codePoint = 0; codePoint < COMMON; codePoint++) {
-            common[codePoint] = advance(codePoint);
-        }
+        Arrays.fill(common, NOT_LOOKED_UP);
     }
 
     TrueTypeFont font() {
@@ -50,7 +50,13 @@ final class Typeface {
     }
 
     private int lookUp(int codePoint) {
-        return codePoint < COMMON ? common[codePoint] : rare.computeIfAbsent(codePoint, this::advance);
+        if (codePoint >= COMMON) {
+            return rare.computeIfAbsent(codePoint, this::advance);
+        }
+        if (common[codePoint] == NOT_LOOKED_UP) {
+            common[codePoint] = advance(codePoint);
+        }
+        return common[codePoint];
     }
 
     /** The rounding is that of the widths which PDFBox writes into the file, so that lines end where they are drawn. */
