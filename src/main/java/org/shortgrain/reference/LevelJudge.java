@@ -21,6 +21,8 @@ import org.shortgrain.terms.GrainDirection;
  * </ol>
  */
 final class LevelJudge {
+    private static final Set<OpenDatum> ONLY_SIZE = EnumSet.of(OpenDatum.THICKNESS);
+
     private final GrainDirection direction;
     private final Question question;
     private final List<Piece> pieces = new ArrayList<>();
@@ -97,13 +99,19 @@ final class LevelJudge {
         return new LevelAnswer(SccLevel.of(level), cleared, memory, disagree(sure), open, hits);
     }
 
+    /** Whether some row for this very direction surely applies, be it that only the size tells which. */
     private boolean hasDirect() {
+        List<ThicknessBand> bySize = new ArrayList<>();
         for (Piece piece : pieces) {
             if (piece.direct() && piece.match() == Match.YES) {
                 return true;
             }
+            boolean sureForm = question.forms().match(piece.rating().scope().forms(), question.form()) == Match.YES;
+            if (piece.direct() && sureForm && piece.open().equals(ONLY_SIZE)) {
+                bySize.add(piece.rating().scope().thickness());
+            }
         }
-        return false;
+        return ThicknessBand.coverAll(bySize);
     }
 
     /** The worst level over the cases that none or any one of the unsure rows applies; 0 when nothing is known. */

@@ -10,7 +10,8 @@ import java.util.Set;
  *
  * @param governing     the lowest of them, if any
  * @param high          the highest of them (Pa): the upper end of what is published
- * @param restsOnMemory whether the governing one is from memory: confirm against the source
+ * @param restsOnMemory whether none of them was seen that surely applies: below the lowest, confirm against the source.
+ *                      Where one was seen, it lies at or above the lowest and bears out what the lowest clears
  * @param open          data that are missing and matter: with any, the figure can raise a concern but not clear one
  * @param hits          every row that applies or may apply
  */

@@ -153,17 +153,19 @@ final class StressTable {
     private static StressAnswer governed(List<SccStress> hits, EnumSet<OpenDatum> open) {
         Optional<SccStress> lowest = Optional.empty();
         double high = 0;
+        boolean firm = false;
         for (SccStress hit : hits) {
             if (!hit.kind().limits()) {
                 continue;
             }
             high = Math.max(high, hit.high().orElse(0));
+            firm |= hit.firm() && !hit.mayApply();
             if (lowest.isEmpty() || lower(hit, lowest.get())) {
                 lowest = Optional.of(hit);
             }
         }
         return new StressAnswer(lowest, high > 0 ? OptionalDouble.of(high) : OptionalDouble.empty(),
-                lowest.isPresent() && !lowest.get().firm(), open, hits);
+                lowest.isPresent() && !firm, open, hits);
     }
 
     private static boolean lower(SccStress a, SccStress b) {

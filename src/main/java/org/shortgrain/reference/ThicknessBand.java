@@ -1,5 +1,8 @@
 package org.shortgrain.reference;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -49,5 +52,19 @@ record ThicknessBand(double from, boolean fromTaken, double to, boolean toTaken)
         ThicknessBand low = from <= other.from ? this : other;
         ThicknessBand high = low == this ? other : this;
         return low.to > high.from || (low.to == high.from && low.toTaken && high.fromTaken);
+    }
+
+    /** {@return whether bands leave no size out} */
+    static boolean coverAll(List<ThicknessBand> bands) {
+        List<ThicknessBand> rising = new ArrayList<>(bands);
+        rising.sort(Comparator.comparingDouble(ThicknessBand::from));
+        double covered = Double.NEGATIVE_INFINITY;
+        for (ThicknessBand band : rising) {
+            if (band.from > covered) {
+                return false;
+            }
+            covered = Math.max(covered, band.to);
+        }
+        return covered == Double.POSITIVE_INFINITY;
     }
 }
