@@ -239,6 +239,12 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return description.review().field(review -> review.thresholdFactor()).surely(factor -> factor >= 1);
     }
 
+    /** {@return whether MIL-STD-1568C 5.2.3.1.4 (read) asks for peening of a part of this form where its short-transverse
+     * threshold is low: a forging, plate or extrusion of aluminium} */
+    public boolean isPeenedByStandard() {
+        return metal.isAluminium() && (isForging() || isForm(Product.PLATE, Product.EXTRUSION));
+    }
+
     /** {@return whether some areas are stated to be peened} */
     public boolean namesPeenedAreas() {
         return surface().field(Surface::peened).any(areas -> !areas.isEmpty());

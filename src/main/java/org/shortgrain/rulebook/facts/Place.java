@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.part.ClampUp;
+import org.shortgrain.part.Concentration;
+import org.shortgrain.part.Criticality;
 import org.shortgrain.part.Drainage;
 import org.shortgrain.part.Fastener;
 import org.shortgrain.part.Feature;
@@ -15,6 +17,7 @@ import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.Grain;
+import org.shortgrain.part.Identity;
 import org.shortgrain.part.Load;
 import org.shortgrain.part.LoadSource;
 import org.shortgrain.part.Location;
@@ -26,6 +29,7 @@ import org.shortgrain.part.ResidualStress;
 import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.Surface;
+import org.shortgrain.part.ThreadMaking;
 import org.shortgrain.review.FactorJudgement;
 import org.shortgrain.review.FactorState;
 import org.shortgrain.terms.GrainDirection;
@@ -49,6 +53,9 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         List<Computed> computed) {
 
     private static final double MILLIMETRES = 1000;
+    private static final double MEGA = 1e6;
+    /** 0.080 in (mm). */
+    private static final double THIN_WEB = 2.032;
     private static final double LETTER_C_SHARE = 0.25;
     /** 14.5 ksi (Pa). */
     private static final double LETTER_C_LEAST = 14.5 * 6.894757293168361e6;
@@ -366,6 +373,33 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         Stated<Range> own = feature.sectionFinished();
         Stated<Range> stated = own.isKnown() ? own : part.form().field(Form::finishedThickness);
         return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN) * MILLIMETRES;
+    }
+
+    /** {@return the greatest strength (MPa) of a fastener here whose thread is cut; NaN if there is none} */
+    public double strengthOfCutThreads() {
+        return fasteners().stream().filter(one -> one.thread().is(ThreadMaking.CUT))
+                .flatMap(one -> one.strength().candidates().stream()).mapToDouble(Range::highest).max()
+                .orElse(Double.NaN) / MEGA;
+    }
+
+    /** {@return whether the loss of an important part starts here for certain: the place is critical, or the part is safety
+     * critical or primary structure and nothing is said of the place} */
+    public boolean isCritical() {
+        Stated<Boolean> own = feature.critical();
+        return own.isKnown() ? own.is(true) : part.identity().field(Identity::criticality)
+                .isOneOf(Criticality.SAFETY_CRITICAL, Criticality.PRIMARY);
+    }
+
+    /** {@return whether it is a web thinner than 0.080 in with no short grain run out, which MIL-STD-1568C 5.2.3.1.4 (read)
+     * spares from peening} */
+    public boolean isThinWeb() {
+        return is(FeatureKind.WEB, FeatureKind.WALL) && finishedSection() < THIN_WEB && !isEndGrainExposed();
+    }
+
+    /** {@return the radius of the notch or fillet here (mm); NaN if not stated} */
+    public double radius() {
+        return feature.stressConcentration().field(Concentration::radius).candidates().stream()
+                .mapToDouble(Range::lowest).min().orElse(Double.NaN) * MILLIMETRES;
     }
 
     /** {@return lasting loads here} */

@@ -170,7 +170,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
 
     /** {@return the last solution treatment, hardening or quench: what sets the quench stress} */
     public Optional<Step> lastQuench() {
-        return last("quench").or(() -> last("solution_heat_treat", "harden"));
+        return last("quench").or(() -> last("solution_heat_treat", "harden", "heat_treat"));
     }
 
     /** {@return whether the part is roughed before its last quench} */
@@ -229,6 +229,37 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      */
     public boolean isInspectedInRework(Step step) {
         return before(step).anyMatch(earlier -> earlier.isRework() && earlier.isKind("surface_ndt"));
+    }
+
+    /**
+     * {@return whether an operation is the last of several that come before a step at a place that both share}
+     *
+     * @param step   the step
+     * @param first  the operation asked for: a canonical word, or a kind written {@code kind:name}
+     * @param others the others
+     */
+    public boolean isLastBefore(Step step, String first, String... others) {
+        return before(step).filter(one -> one.isAny(first) || one.isAny(others)).reduce((one, next) -> next)
+                .filter(last -> last.isAny(first) && !last.isAny(others)).isPresent();
+    }
+
+    /**
+     * {@return whether steel is hard before a step: it is hardened or tempered earlier on the card, or nowhere on it}
+     *
+     * @param step the step
+     */
+    public boolean isHardBefore(Step step) {
+        return hasBefore(step, "harden", "temper", "heat_treat") || !hasAfter(step, "harden", "heat_treat");
+    }
+
+    /**
+     * {@return whether a bake follows a step before the next bath that charges steel with hydrogen}
+     *
+     * @param step the step
+     */
+    public boolean isBakedAfter(Step step) {
+        return after(step).filter(later -> later.isAny("bake", "kind:hydrogen_charging")).findFirst()
+                .filter(next -> next.is("bake")).isPresent();
     }
 
     /**

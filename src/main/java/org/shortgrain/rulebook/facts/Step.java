@@ -29,6 +29,7 @@ import org.shortgrain.part.Stated;
 public record Step(int position, RouteStep stated, Optional<String> operation, Set<String> kinds) {
 
     private static final String KIND = "kind:";
+    private static final Pattern ON_SCALE_A = Pattern.compile("[0-9] *(mm|in)? *A\\b");
     private static final double MILLIMETRES = 1000;
     private static final double SECONDS_PER_HOUR = 3600;
 
@@ -218,6 +219,43 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
      */
     public boolean isSetOutside(double least, double most) {
         return stated.set().any(range -> range.lowest() < least || range.highest() > most);
+    }
+
+    /** {@return whether a peening does not state its intensity, media or coverage} */
+    public boolean isPeeningOpen() {
+        boolean media = stated.kind().isKnown() || stated.product().isKnown() || stated.medium().isKnown();
+        return !media || stated.intensity().isMissing() || stated.coverage().isMissing();
+    }
+
+    /** {@return whether the peening intensity is on the A scale of the Almen gauge: a number with the letter A} */
+    public boolean isIntensityOnScaleA() {
+        return stated.intensity().surely(text -> ON_SCALE_A.matcher(text).find());
+    }
+
+    /** {@return the peening as stated, for texts} */
+    public String sayPeening() {
+        return "intensity " + Wording.say(stated.intensity()) + ", media " + Wording.say(stated.kind()) + ", coverage "
+                + stated.coverage().single().map(Range::entered).orElse("not stated");
+    }
+
+    /**
+     * {@return whether a bake certainly starts too late or is too short}
+     *
+     * @param latest greatest delay before it (h)
+     * @param least  least duration (h)
+     */
+    public boolean isLateOrShort(double latest, double least) {
+        return delay() > latest || longest() < least;
+    }
+
+    /** {@return whether nothing is stated to protect the part while it is kept} */
+    public boolean isUnprotected() {
+        return !stated.protection().isKnown();
+    }
+
+    /** {@return whether it is stated not to be on record} */
+    public boolean isNotOnRecord() {
+        return stated.done().is(Done.NOT_ON_RECORD);
     }
 
     /** {@return whether the metal certainly comes off one side only} */
