@@ -1,9 +1,13 @@
 package org.shortgrain.rulebook.facts;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.shortgrain.review.FactorState;
 import org.shortgrain.terms.GrainDirection;
 
@@ -25,6 +29,13 @@ import org.shortgrain.terms.GrainDirection;
 public record Metal(String alloy, String temper, String family, String stated, boolean covered,
         Optional<Temper> temperFacts, Map<GrainDirection, FactorState> susceptible, Map<GrainDirection, Integer> level,
         Map<GrainDirection, Double> yield, OptionalDouble leastStrength, OptionalDouble mostStrength) {
+
+    private static final double PASCAL_PER_MPA = 1e6;
+    private static final double PASCAL_PER_KSI = 6.894757293168361e6;
+    /** Least tensile strength in ksi, such as HT-180. */
+    private static final Pattern HARDENED_TO = Pattern.compile("HT-?(\\d+)");
+    /** Ageing temperature in degrees Fahrenheit, such as H1025, RH950, TH1050, CH900. */
+    private static final Pattern AGED = Pattern.compile("[A-Z]*H(\\d+)");
 
     /** Copies the maps. */
     public Metal {
@@ -159,6 +170,49 @@ public record Metal(String alloy, String temper, String family, String stated, b
         return isAluminium() && (digits.startsWith("T6") || digits.startsWith("T7") || digits.startsWith("T8"));
     }
 
+    /** {@return whether it is an aluminium alloy whose welds are no longer the rated metal by far: 7xxx, and 2xxx but 2219} */
+    public boolean isWeldedPoorly() {
+        return isSeries(7) || isSeries(2) && !isAlloy("2219");
+    }
+
+    /** {@return whether neither a strength band nor a condition that names a strength is stated} */
+    public boolean isStrengthOpen() {
+        return mostStrength.isEmpty() && leastStrength.isEmpty() && byCondition().isEmpty();
+    }
+
+    /** {@return the strength as stated, for texts} */
+    public String sayStrength() {
+        return mostStrength.isPresent()
+                ? String.format(Locale.ROOT, "strength up to %.0f MPa", mostStrength.getAsDouble() / PASCAL_PER_MPA)
+                : "strength by its condition: " + temper;
+    }
+
+    /**
+     * {@return whether it is an aged condition whose ageing temperature certainly lies below a limit}
+     *
+     * @param fahrenheit the limit (degF)
+     */
+    public boolean isAgedBelow(int fahrenheit) {
+        Matcher aged = AGED.matcher(temper);
+        return aged.matches() && Integer.parseInt(aged.group(1)) < fahrenheit;
+    }
+
+    /** {@return whether the condition is one of no ageing: annealed or solution treated} */
+    public boolean isUnaged() {
+        return List.of("annealed", "solution_treated").contains(temper);
+    }
+
+    /** {@return whether a semi-austenitic steel is in a condition that is stated and is not CH900} */
+    public boolean isTransformed() {
+        return AGED.matcher(temper).matches() && !temper.startsWith("CH");
+    }
+
+    private OptionalDouble byCondition() {
+        Matcher hardened = HARDENED_TO.matcher(temper);
+        return hardened.matches() ? OptionalDouble.of(Integer.parseInt(hardened.group(1)) * PASCAL_PER_KSI)
+                : OptionalDouble.empty();
+    }
+
     /** {@return whether it is a 2xxx alloy that was aged at room temperature only} */
     public boolean isNaturallyAged() {
         return isSeries(2) && isTemper("T3", "T31", "T36", "T361", "T37", "T39", "T4", "T42");
@@ -203,11 +257,13 @@ public record Metal(String alloy, String temper, String family, String stated, b
     }
 
     /**
-     * {@return whether its greatest tensile strength reaches a limit}
+     * {@return whether its tensile strength certainly reaches a limit somewhere in the band: the greatest of the drawing, or
+     * the least, or the strength that the condition names}
      *
      * @param megapascal the limit (MPa)
      */
     public boolean isAtLeast(double megapascal) {
-        return mostStrength.isPresent() && mostStrength.getAsDouble() >= megapascal * 1e6;
+        return Stream.of(mostStrength, leastStrength, byCondition()).filter(OptionalDouble::isPresent)
+                .anyMatch(strength -> strength.getAsDouble() >= megapascal * PASCAL_PER_MPA);
     }
 }

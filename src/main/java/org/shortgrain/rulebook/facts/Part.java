@@ -41,6 +41,7 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     private static final double THIN_PLATE = 0.00635;
     /** Thickness above which bar, extrusion and hand forging are expected to: 1 in (m). */
     private static final double THIN_STOCK = 0.0254;
+    private static final double MILLIMETRES = 1000;
 
     /** {@return why the part is reviewed; a design if not stated} */
     public Purpose purpose() {
@@ -243,6 +244,33 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
      * threshold is low: a forging, plate or extrusion of aluminium} */
     public boolean isPeenedByStandard() {
         return metal.isAluminium() && (isForging() || isForm(Product.PLATE, Product.EXTRUSION));
+    }
+
+    /** {@return whether own stress-corrosion thresholds are stated} */
+    public boolean hasOwnThresholds() {
+        return material().field(Material::userThreshold).isKnown();
+    }
+
+    /** {@return whether it is safety critical or primary structure for certain} */
+    public boolean isImportant() {
+        return identity().field(Identity::criticality).isOneOf(Criticality.SAFETY_CRITICAL, Criticality.PRIMARY);
+    }
+
+    /** {@return the thickest finished section (mm); NaN if not stated, which no comparison but {@code >=} holds for} */
+    public double thickest() {
+        return form().field(Form::finishedThickness).candidates().stream().mapToDouble(Range::highest).max()
+                .orElse(Double.NaN) * MILLIMETRES;
+    }
+
+    /** {@return whether cadmium is on it for certain: as its plating, or by an operation on the card} */
+    public boolean isCadmiumPlated() {
+        boolean stated = surface().field(Surface::plating).surely(plating -> Wording.names(plating.kind(), "cadmium"));
+        return stated || route.all("plate").stream().anyMatch(step -> step.mentions("cadmium", "QQ-P-416"));
+    }
+
+    /** {@return whether a sustained-load test of the plated lot is stated} */
+    public boolean hasEmbrittlementTest() {
+        return evidence().field(Evidence::embrittlementTest).isKnown();
     }
 
     /** {@return whether some areas are stated to be peened} */

@@ -375,6 +375,27 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN) * MILLIMETRES;
     }
 
+    /** {@return the greatest strength (MPa) of a plated fastener here; NaN if there is none} */
+    public double strengthOfPlatedBolts() {
+        return fasteners().stream().filter(one -> one.plating().isKnown())
+                .flatMap(one -> one.strength().candidates().stream()).mapToDouble(Range::highest).max()
+                .orElse(Double.NaN) / MEGA;
+    }
+
+    /**
+     * {@return whether a metal is stated to touch the part here: as a neighbour, a bush, a fastener, or as their coating}
+     *
+     * @param metal word that material or coating contains
+     */
+    public boolean touches(String metal) {
+        boolean neighbour = neighbours().stream().anyMatch(one -> Wording.names(one.material(), metal)
+                || Wording.names(one.coating(), metal));
+        boolean fastener = fasteners().stream().anyMatch(one -> Wording.names(one.material(), metal)
+                || Wording.names(one.plating(), metal));
+        return neighbour || fastener || Wording.names(fit().field(Fit::bushMaterial), metal)
+                || Wording.names(fit().field(Fit::bushCoating), metal);
+    }
+
     /** {@return the greatest strength (MPa) of a fastener here whose thread is cut; NaN if there is none} */
     public double strengthOfCutThreads() {
         return fasteners().stream().filter(one -> one.thread().is(ThreadMaking.CUT))

@@ -14,6 +14,10 @@ import java.util.stream.Stream;
  */
 public record Route(List<Step> steps, boolean stated, boolean complete) {
 
+    /** Words of solvents, inks and fluids that leave halogens behind. */
+    private static final String[] HALOGENS = {"trichlor", "perchlor", "chlorinated", "chlorothene", "halogenated",
+        "fluorinated", "methylene chloride"};
+
     /** Copies the list. */
     public Route {
         steps = List.copyOf(steps);
@@ -260,6 +264,27 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
     public boolean isBakedAfter(Step step) {
         return after(step).filter(later -> later.isAny("bake", "kind:hydrogen_charging")).findFirst()
                 .filter(next -> next.is("bake")).isPresent();
+    }
+
+    /**
+     * {@return whether a step heats steel close to the temperature of a tempering before it, or above}
+     *
+     * @param step   the step
+     * @param margin how close (degC)
+     */
+    public boolean isNearTempering(Step step, double margin) {
+        return before(step).filter(earlier -> earlier.is("temper"))
+                .anyMatch(temper -> step.hottest() > temper.hottest() - margin);
+    }
+
+    /**
+     * {@return whether something that names a halogen is used before a step and no clean without one comes between}
+     *
+     * @param step the step
+     */
+    public boolean isTaintedBefore(Step step) {
+        return before(step).filter(earlier -> earlier.is("clean") || earlier.mentions(HALOGENS))
+                .reduce((one, next) -> next).filter(last -> last.mentions(HALOGENS)).isPresent();
     }
 
     /**

@@ -248,6 +248,16 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
         return delay() > latest || longest() < least;
     }
 
+    /**
+     * {@return whether a bake certainly is too cool or too short}
+     *
+     * @param coolest least temperature (degC)
+     * @param least   least duration (h)
+     */
+    public boolean isCoolOrShort(double coolest, double least) {
+        return hottest() < coolest || longest() < least;
+    }
+
     /** {@return whether nothing is stated to protect the part while it is kept} */
     public boolean isUnprotected() {
         return !stated.protection().isKnown();
