@@ -110,7 +110,7 @@ public final class Reviewer {
                     judged.tensions(), computed));
             reviews.add(new FeatureReview(id, what(feature), prone, judged.judgement(), wet, judged.directions()));
         }
-        Outcome outcome = knowledge.rulebook().judge(facts(part, route, places), applicability(part),
+        Outcome outcome = knowledge.rulebook().judge(facts(description, material, part, places), applicability(part),
                 places.stream().map(Place::id).toList());
         return assembled(description, input, paths, date, ledger, material, route, reviews, outcome);
     }
@@ -119,11 +119,13 @@ public final class Reviewer {
         return feature.what().single().map(kind -> kind.word().replace('_', ' ')).orElse("kind not stated");
     }
 
-    private List<Object> facts(Part part, Route route, List<Place> places) {
-        List<Object> facts = new ArrayList<>(List.of(part, route));
-        facts.addAll(route.steps());
+    private List<Object> facts(PartDescription description, MaterialReading.Found material, Part part,
+            List<Place> places) {
+        List<Object> facts = new ArrayList<>(List.of(part, part.route()));
+        facts.addAll(part.route().steps());
         facts.addAll(places);
         facts.addAll(new Couples(knowledge.tables().galvanic(), knowledge.tables().galvanicMembers()).of(part, places));
+        facts.addAll(new MaterialFacts(knowledge.tables()).of(description, material.answer()));
         knowledge.tables().routeOrder().before().forEach(row -> facts.add(new OrderPair(row)));
         return facts;
     }

@@ -70,6 +70,26 @@ public record Metal(String alloy, String temper, String family, String stated, b
         return family.equals("aluminium_" + series + "xxx");
     }
 
+    /** {@return whether it is an aluminium alloy that is hardened by solution treatment, quench and ageing: 2xxx, 6xxx, 7xxx} */
+    public boolean isHeatTreatable() {
+        return isSeries(2) || isSeries(6) || isSeries(7);
+    }
+
+    /** {@return whether it is an aluminium alloy susceptible across the short grain; other metals are rated alike in all
+     * directions} */
+    public boolean isProneAcrossGrain() {
+        return isAluminium() && isSusceptible(GrainDirection.ST);
+    }
+
+    /**
+     * {@return whether it is a hardened or precipitation-hardened steel whose strength certainly reaches a limit}
+     *
+     * @param megapascal the limit (MPa)
+     */
+    public boolean isHardSteel(double megapascal) {
+        return (isHardenableSteel() || isPhSteel()) && isAtLeast(megapascal);
+    }
+
     /** {@return whether it is a low-alloy, martensitic or maraging steel that hardens to high strength} */
     public boolean isHardenableSteel() {
         return List.of("low_alloy_steel", "high_alloy_steel", "carbon_steel", "maraging_steel", "martensitic_steel")
@@ -173,6 +193,11 @@ public record Metal(String alloy, String temper, String family, String stated, b
     /** {@return whether it is an aluminium alloy whose welds are no longer the rated metal by far: 7xxx, and 2xxx but 2219} */
     public boolean isWeldedPoorly() {
         return isSeries(7) || isSeries(2) && !isAlloy("2219");
+    }
+
+    /** {@return whether its temper is one that the mill promises by certificate: relieved, or over-aged} */
+    public boolean isPromisedByMill() {
+        return isRelievedByTemper() || isOverAged();
     }
 
     /** {@return whether neither a strength band nor a condition that names a strength is stated} */

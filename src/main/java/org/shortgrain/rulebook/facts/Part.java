@@ -186,10 +186,9 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     /** {@return whether it is quenched aluminium and nothing relieved it mechanically after the last quench: neither an
      * operation on the card nor, where the card has no quench, the digits of the temper} */
     public boolean isUnrelieved() {
-        boolean quenched = metal.isSeries(2) || metal.isSeries(6) || metal.isSeries(7);
-        boolean relieved = route.lastQuench().map(quench -> route.hasAfter(quench, "kind:mechanical_relief"))
+                boolean relieved = route.lastQuench().map(quench -> route.hasAfter(quench, "kind:mechanical_relief"))
                 .orElse(metal.isRelievedByTemper() || metal.temperFacts().isEmpty());
-        return quenched && !relieved;
+        return metal.isHeatTreatable() && !relieved;
     }
 
     /** {@return whether it is quenched at 38 mm or more and at least twice its thinnest finished section: where roughing
@@ -266,6 +265,72 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     public boolean isCadmiumPlated() {
         boolean stated = surface().field(Surface::plating).surely(plating -> Wording.names(plating.kind(), "cadmium"));
         return stated || route.all("plate").stream().anyMatch(step -> step.mentions("cadmium", "QQ-P-416"));
+    }
+
+    /** {@return whether conductivity, or both hardness and yield strength, are not stated: what shows an over-aged temper} */
+    public boolean isTemperUnproven() {
+        boolean strength = evidence().field(Evidence::hardness).isKnown() || evidence().field(Evidence::yield).isKnown();
+        return !evidence().field(Evidence::conductivity).isKnown() || !strength;
+    }
+
+    /** {@return whether it is a safety-critical die forging for certain} */
+    public boolean isCriticalForging() {
+        return isDieForged() && isSafetyCritical();
+    }
+
+    /** {@return whether it is forged in a die for certain} */
+    public boolean isDieForged() {
+        return isForm(Product.DIE_FORGING);
+    }
+
+    /** {@return whether it is safety critical for certain} */
+    public boolean isSafetyCritical() {
+        return identity().field(Identity::criticality).is(Criticality.SAFETY_CRITICAL);
+    }
+
+    /** {@return whether it is made from forging or plate for certain} */
+    public boolean isForgingOrPlate() {
+        return isForging() || isForm(Product.PLATE);
+    }
+
+    /** {@return whether neither a report nor an operation shows the grain flow} */
+    public boolean isGrainFlowUnproven() {
+        return !evidence().field(Evidence::grainFlowEtch).isKnown() && !route.has("macro_etch");
+    }
+
+    /** {@return whether no peening record is stated} */
+    public boolean isPeeningUnproven() {
+        return !evidence().field(Evidence::almen).isKnown();
+    }
+
+    /** {@return whether it is stated that there is no bake chart} */
+    public boolean isWithoutBakeChart() {
+        return evidence().field(Evidence::bakeChart).isNone();
+    }
+
+    /** {@return whether nothing is stated of a bake chart} */
+    public boolean isBakeChartOpen() {
+        return evidence().field(Evidence::bakeChart).isMissing();
+    }
+
+    /** {@return whether it is stated that there is no certificate} */
+    public boolean isWithoutCertificate() {
+        return evidence().field(Evidence::certificate).isNone();
+    }
+
+    /** {@return whether a crack inspection is on the card} */
+    public boolean hasCrackInspection() {
+        return !route.ofKind("surface_ndt").isEmpty();
+    }
+
+    /** {@return whether no record of an inspection is stated} */
+    public boolean isInspectionUnproven() {
+        return !evidence().field(Evidence::ndt).isKnown();
+    }
+
+    /** {@return whether it is stated that there is no first article} */
+    public boolean isWithoutFirstArticle() {
+        return evidence().field(Evidence::firstArticle).isNone();
     }
 
     /** {@return whether a sustained-load test of the plated lot is stated} */

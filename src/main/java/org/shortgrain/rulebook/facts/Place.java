@@ -270,6 +270,11 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return stress.state() != FactorState.ABSENT;
     }
 
+    /** {@return the utilisation of the governing tension; NaN if there is none, which no comparison but {@code >=} holds for} */
+    public double utilisation() {
+        return governing().map(Tension::utilisation).orElse(OptionalDouble.empty()).orElse(Double.NaN);
+    }
+
     /**
      * {@return the tension along a direction; empty if none was computed}
      *

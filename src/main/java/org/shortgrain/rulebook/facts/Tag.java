@@ -17,7 +17,7 @@ public enum Tag {
     ALUMINIUM("the material is not an aluminium alloy", part -> part.metal().isAluminium()),
     /** Heat-treated aluminium alloys of the 2xxx and 7xxx series. */
     HARDENED_ALUMINIUM("the material is no 2xxx, 6xxx or 7xxx aluminium alloy",
-            part -> part.metal().isSeries(2) || part.metal().isSeries(6) || part.metal().isSeries(7)),
+            part -> part.metal().isHeatTreatable()),
     /** Steels that harden to high strength. */
     HARDENABLE_STEEL("the material is no steel that hardens to high strength",
             part -> part.metal().isHardenableSteel() || part.metal().isPhSteel()),
