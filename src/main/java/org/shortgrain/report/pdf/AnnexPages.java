@@ -17,6 +17,8 @@ import org.shortgrain.review.StatedLine;
 /** The description as it was handed in, its values as read, and the files that the document carries. */
 final class AnnexPages {
 
+    private static final int VALUE_COLUMNS = 4;
+
     private AnnexPages() {
     }
 
@@ -43,50 +45,39 @@ final class AnnexPages {
         return new Block.Listing(new String(file.bytes(), StandardCharsets.UTF_8).lines().toList());
     }
 
-    /** Columns that would stay empty are left out; two columns alone are set twice side by side. */
+    /** Two values in a row, read along the rows: a list of a hundred short values. */
     private static Block values(Report report) {
         List<StatedLine> lines = report.review().stated();
-        boolean si = lines.stream().anyMatch(line -> !line.si().isEmpty());
-        boolean notes = lines.stream().anyMatch(line -> !line.note().isEmpty());
         Set<String> named = new HashSet<>();
         List<Block.Row> rows = new ArrayList<>();
-        for (StatedLine line : lines) {
-            List<Block.Cell> cells = new ArrayList<>(List.of(Block.Cell.of(line.path()), Block.Cell.of(line.value())));
-            if (si) {
-                cells.add(Block.Cell.of(line.si()));
+        for (int i = 0; i < lines.size(); i += 2) {
+            List<Block.Cell> cells = new ArrayList<>();
+            List<String> anchors = new ArrayList<>();
+            for (StatedLine line : lines.subList(i, Math.min(lines.size(), i + 2))) {
+                cells.add(Block.Cell.of(line.path()));
+                cells.add(value(report, line));
+                if (named.add(line.path())) {
+                    anchors.add(Links.value(line.path()));
+                }
             }
-            if (notes) {
-                cells.add(Block.Cell.of(line.note()));
+            while (cells.size() < VALUE_COLUMNS) {
+                cells.add(new Block.Cell(List.of()));
             }
-            rows.add(new Block.Row(cells, named.add(line.path()) ? List.of(Links.value(line.path())) : List.of()));
+            rows.add(new Block.Row(cells, anchors));
         }
-        List<Block.Column> columns = new ArrayList<>(List.of(report.column(Label.COLUMN_PATH, 30),
-                report.column(Label.COLUMN_ENTERED, 26)));
-        if (si) {
-            columns.add(report.column(Label.COLUMN_SI, 14));
-        }
-        if (notes) {
-            columns.add(report.column(Label.COLUMN_NOTE, 20));
-        }
-        return si || notes ? new Block.Table(columns, Block.Headings.TOP_AND_SIDE, rows) : twoUp(columns, rows);
+        return new Block.Table(List.of(report.column(Label.COLUMN_PATH, 28), report.column(Label.COLUMN_ENTERED, 22),
+                report.column(Label.COLUMN_PATH, 28), report.column(Label.COLUMN_ENTERED, 22)), Block.Headings.TOP,
+                rows);
     }
 
-    private static Block twoUp(List<Block.Column> columns, List<Block.Row> rows) {
-        List<Block.Column> twice = new ArrayList<>(columns);
-        twice.addAll(columns);
-        List<Block.Row> pairs = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i += 2) {
-            List<Block.Cell> cells = new ArrayList<>(rows.get(i).cells());
-            List<String> anchors = new ArrayList<>(rows.get(i).anchors());
-            if (i + 1 < rows.size()) {
-                cells.addAll(rows.get(i + 1).cells());
-                anchors.addAll(rows.get(i + 1).anchors());
-            } else {
-                columns.forEach(column -> cells.add(new Block.Cell(List.of())));
-            }
-            pairs.add(new Block.Row(cells, anchors));
+    private static Block.Cell value(Report report, StatedLine line) {
+        List<Text> texts = new ArrayList<>();
+        texts.add(line.si().isEmpty() ? Text.of(line.value())
+                : report.say(Label.IN_SI, Text.of(line.value()), Text.of(line.si())));
+        if (!line.note().isEmpty()) {
+            texts.add(Text.EMPTY.italic(line.note()));
         }
-        return new Block.Table(twice, Block.Headings.TOP, pairs);
+        return new Block.Cell(texts);
     }
 
     private static Block files(Report report) {

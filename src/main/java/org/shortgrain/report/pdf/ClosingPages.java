@@ -1,7 +1,9 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -73,16 +75,18 @@ final class ClosingPages {
         List<Block> blocks = new ArrayList<>();
         blocks.add(report.heading(Section.LIMITS));
         blocks.add(report.paragraph(Sentence.LIMITS_TEXT, report.link(Section.CAUTIONS)));
-        List<Block.Row> rows = new ArrayList<>();
+        Map<Computed.Validity, List<Text>> byValidity = new LinkedHashMap<>();
         for (Calculation calculation : report.review().computations()) {
-            Computed.Validity validity = calculation.computed().validity();
-            Text title = report.links().toCalculation(calculation.id()).plain(" " + calculation.computed().title());
-            rows.add(Block.Row.of(Block.Cell.of(title), Block.Cell.of(validity.statement()),
-                    Block.Cell.of(CalculationPages.here(report, validity))));
+            byValidity.computeIfAbsent(calculation.computed().validity(), key -> new ArrayList<>())
+                    .add(report.links().toCalculation(calculation.id()));
         }
+        List<Block.Row> rows = new ArrayList<>();
+        byValidity.forEach((validity, calculations) -> rows.add(Block.Row.of(
+                Block.Cell.of(Links.joined(calculations)), Block.Cell.of(validity.statement()),
+                Block.Cell.of(CalculationPages.here(report, validity)))));
         if (!rows.isEmpty()) {
-            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_CALCULATION, 36),
-                    report.column(Label.COLUMN_METHOD_RANGE, 46), report.column(Label.COLUMN_HERE, 18)),
+            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_CALCULATION, 26),
+                    report.column(Label.COLUMN_METHOD_RANGE, 56), report.column(Label.COLUMN_HERE, 18)),
                     Block.Headings.TOP_AND_SIDE, rows));
         }
         return blocks;

@@ -29,8 +29,8 @@ final class StressPages {
             blocks.add(new Block.Heading(2, Text.of(feature.id()), Links.stress(feature.id())));
             figures.about(feature.id()).ifPresent(links -> blocks.add(report.small(links)));
             blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_DIRECTION, 10),
-                    report.column(Label.COLUMN_CAUSE, 31), report.numberColumn(Label.COLUMN_VALUE, 23),
-                    report.numberColumn(Label.COLUMN_RANGE, 17), report.column(Label.COLUMN_CALCULATION, 19)),
+                    report.column(Label.COLUMN_CAUSE, 28), report.numberColumn(Label.COLUMN_VALUE, 23),
+                    report.numberColumn(Label.COLUMN_RANGE, 21), report.column(Label.COLUMN_CALCULATION, 18)),
                     Block.Headings.TOP_AND_SIDE, rows(report, feature)));
         }
         return blocks;

@@ -22,10 +22,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.report.pdf.tagged.Paper;
 import org.shortgrain.report.pdf.tagged.Validator;
 import org.shortgrain.review.Amount;
+import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
 import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.FeatureReview;
@@ -126,7 +129,7 @@ class ReviewPdfTest {
             Link calculation = link(document, sum.to(), "C-01");
             assertTrue(pages.get(calculation.to()).contains("Residual stress at the finished surface, ST"));
             Link input = link(document, calculation.to(), "/form/heat_treat_thickness");
-            assertTrue(pages.get(input.to()).contains("3 in 76.2 mm"));
+            assertTrue(pages.get(input.to()).contains("3 in (76.2 mm)"));
             Link source = link(document, calculation.to(), "handbook-1");
             assertTrue(pages.get(source.to()).contains("An invented handbook of thresholds, edition 3, 2001"));
         }
@@ -177,6 +180,20 @@ class ReviewPdfTest {
                 "LUG-2: the fit leaves 18 MPa of hoop tension at the bore", "GROOVE-1: water can stand in the pocket")) {
             assertTrue(text.contains(title), title);
         }
+    }
+
+    @Test
+    void a_curve_does_not_speak_for_a_result_that_is_higher_than_it() {
+        Review review = SampleReview.usual();
+        Calculation known = review.computations().get(0);
+        Computed curve = known.computed();
+        Computed higher = new Computed(curve.id(), curve.title(), curve.unit(), Band.exact(150e6), curve.equation(),
+                curve.inputs(), curve.steps(), curve.rangeBasis(), curve.validity(), curve.sources(), curve.notes(),
+                curve.profiles());
+        Report report = Report.of(review, List.of(), SampleReview.options(), wording);
+        assertEquals("GROOVE-1, ST: residual stress of 150\u00a0MPa counts at the new surface; the curve is nominal",
+                SectionFigures.of(report, new Calculation(known.id(), known.feature(), higher)).get(0).figure()
+                        .title());
     }
 
     @Test
