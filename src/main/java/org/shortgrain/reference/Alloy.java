@@ -19,4 +19,13 @@ public record Alloy(String name, Optional<String> uns, String family, List<Strin
         groups = List.copyOf(groups);
         aliases = List.copyOf(aliases);
     }
+
+    /**
+     * {@return whether a row speaks for it, by its name or by a group}
+     *
+     * @param rowNames names in the row
+     */
+    boolean isNamedBy(List<String> rowNames) {
+        return rowNames.contains(name) || groups.stream().anyMatch(rowNames::contains);
+    }
 }

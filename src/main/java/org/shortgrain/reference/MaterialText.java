@@ -70,8 +70,8 @@ public final class MaterialText {
 
     private void temper(TextPage page, MaterialAnswer answer, Set<Citation> cited) {
         List<TemperRemark> remarks = tables.temperRules().check(answer);
-        List<TemperRules.AgeingCycle> cycles = answer.temper() instanceof Temper.NotStated ? List.of()
-                : tables.temperRules().ageing(answer);
+        List<Ageing.Cycle> cycles = answer.temper() instanceof Temper.NotStated ? List.of()
+                : tables.ageing().cycles(answer);
         Optional<Tempers.Listed> listed = answer.temper() instanceof Temper.HeatTreated t
                 ? tables.tempers().find(t) : Optional.empty();
         if (remarks.isEmpty() && cycles.isEmpty() && listed.isEmpty()) {
@@ -83,13 +83,13 @@ public final class MaterialText {
             page.line(2, 4, (remark.kind().contradiction() ? "Contradiction: " : "Mind: ") + remark.statement()
                     + remark.source().map(s -> " " + cite(s, cited)).orElse(""));
         }
-        for (TemperRules.AgeingCycle cycle : cycles) {
+        for (Ageing.Cycle cycle : cycles) {
             page.line(2, 4, "ageing: " + cycle.steps().stream().map(MaterialText::step)
                     .collect(Collectors.joining(", then ")) + " " + cite(cycle.source(), cited));
         }
     }
 
-    private static String step(TemperRules.Step step) {
+    private static String step(Ageing.Step step) {
         String heat = step.natural() ? "room temperature" : span(step.minCelsius(), step.maxCelsius()) + " degC";
         if (step.minHours().isEmpty()) {
             return heat;

@@ -28,6 +28,7 @@ public final class ReferenceTables {
     private final GalvanicTable galvanic;
     private final StandIns standIns;
     private final TemperRules temperRules;
+    private final Ageing ageing;
     private final TemperEvidence temperEvidence;
     private final SectionLimits sectionLimits;
     private final Substitutions substitutions;
@@ -48,6 +49,7 @@ public final class ReferenceTables {
         this.galvanic = GalvanicTable.read(csv, sources);
         this.standIns = StandIns.read(csv, sources);
         this.temperRules = TemperRules.read(csv, sources, materials, relief);
+        this.ageing = Ageing.read(csv, sources, materials);
         this.temperEvidence = TemperEvidence.read(csv, sources, materials.alloys(), materials.forms());
         this.sectionLimits = SectionLimits.read(csv, sources, materials.alloys(), materials.forms());
         this.substitutions = Substitutions.read(csv, sources, materials);
@@ -147,9 +149,14 @@ public final class ReferenceTables {
         return standIns;
     }
 
-    /** {@return what tempers go with} */
+    /** {@return what tempers go with: alloys and forms} */
     public TemperRules temperRules() {
         return temperRules;
+    }
+
+    /** {@return ageing of aluminium} */
+    public Ageing ageing() {
+        return ageing;
     }
 
     /** {@return proof of a temper by conductivity, hardness and yield strength} */

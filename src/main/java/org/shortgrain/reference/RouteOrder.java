@@ -2,6 +2,7 @@ package org.shortgrain.reference;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.shortgrain.terms.Citation;
@@ -122,8 +123,8 @@ public final class RouteOrder {
     }
 
     private static Side side(Row row, String column, OperationTable operations) {
-        Set<String> words = new java.util.LinkedHashSet<>();
-        Set<String> kinds = new java.util.LinkedHashSet<>();
+        Set<String> words = new LinkedHashSet<>();
+        Set<String> kinds = new LinkedHashSet<>();
         for (String item : row.list(column)) {
             boolean kind = item.startsWith("kind:");
             String name = kind ? item.substring("kind:".length()) : item;

@@ -1,16 +1,13 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.shortgrain.terms.Citation;
 
 /**
- * What a temper goes with: alloy, form, ageing cycle, and heat afterwards.
+ * What a temper goes with: alloy and form.
  *
  * <p>Nothing here refuses a description: contradictions come out as remarks, for a review to make findings of.
  */
@@ -19,8 +16,6 @@ public final class TemperRules {
     private final ReliefDigits relief;
     private final List<Pair> noSuchPairs = new ArrayList<>();
     private final List<Pair> forgingTempers = new ArrayList<>();
-    private final List<Cycle> cycles = new ArrayList<>();
-    private final List<Scoped<HeatLimit>> heatLimits = new ArrayList<>();
 
     private TemperRules(MaterialTable materials, ReliefDigits relief) {
         this.materials = materials;
@@ -29,63 +24,8 @@ public final class TemperRules {
 
     private record Pair(List<String> alloys, TemperPattern tempers, String remark, Citation source) {
         boolean names(Alloy alloy) {
-            return TemperRules.names(alloys, alloy);
+            return alloy.isNamedBy(alloys);
         }
-    }
-
-    private record Scoped<T>(List<String> alloys, TemperPattern tempers, T value) {
-    }
-
-    /**
-     * One step of an ageing cycle.
-     *
-     * @param natural    whether it is a hold at room temperature
-     * @param minCelsius lowest temperature (degC)
-     * @param maxCelsius highest temperature (degC)
-     * @param minHours   shortest time (h), if given
-     * @param maxHours   longest time (h), if given
-     */
-    public record Step(boolean natural, double minCelsius, double maxCelsius, OptionalDouble minHours,
-            OptionalDouble maxHours) {
-    }
-
-    /**
-     * A published ageing cycle. Cycles from memory are for comparison; a card needs its specification.
-     *
-     * @param id      name
-     * @param scope   alloy, temper and form
-     * @param steps   steps in order
-     * @param source  source
-     * @param remark  remark; empty when none
-     */
-    record Cycle(String id, Scope scope, List<Step> steps, Citation source, String remark) {
-    }
-
-    /**
-     * A published ageing cycle for one alloy and temper.
-     *
-     * @param steps  steps in order
-     * @param row    the row's key in words
-     * @param source source
-     * @param remark remark; empty when none
-     */
-    public record AgeingCycle(List<Step> steps, String row, Citation source, String remark) {
-
-        /** {@return how many steps of artificial ageing it has} */
-        public long artificialSteps() {
-            return steps.stream().filter(s -> !s.natural()).count();
-        }
-    }
-
-    /**
-     * Heat after the last ageing that does harm.
-     *
-     * @param aboveCelsius temperature above which it does (degC)
-     * @param longerThan   time beyond which it does (h); empty: at once
-     * @param effect       what it does
-     * @param source       source
-     */
-    public record HeatLimit(double aboveCelsius, OptionalDouble longerThan, String effect, Citation source) {
     }
 
     static TemperRules read(Csv csv, Sources sources, MaterialTable materials, ReliefDigits relief) {
@@ -99,42 +39,12 @@ public final class TemperRules {
                 "status")) {
             rules.forgingTempers.add(pair(row, scopes, sources));
         }
-        rules.readCycles(csv, sources, scopes);
-        for (Row row : csv.read("data/heat-after-ageing.csv", "alloys", "tempers", "above_degC", "longer_than_h",
-                "effect", "source", "clause", "status")) {
-            rules.heatLimits.add(new Scoped<>(scopes.alloysOf(row), scopes.tempersOf(row),
-                    new HeatLimit(row.requiredNumber("above_degC", 20, 600, 1),
-                            row.number("longer_than_h", 0, 1e5, 1), row.required("effect"), row.citation(sources))));
-        }
         return rules;
     }
 
     private static Pair pair(Row row, Scope.Reader scopes, Sources sources) {
         return new Pair(scopes.alloysOf(row), scopes.tempersOf(row), row.text("remark"),
                 row.citation(sources));
-    }
-
-    private void readCycles(Csv csv, Sources sources, Scope.Reader scopes) {
-        Map<String, Cycle> byId = new LinkedHashMap<>();
-        for (Row row : csv.read("data/ageing-cycles.csv", "cycle", "alloys", "tempers", "forms", "step", "kind",
-                "temperature_min_degC", "temperature_max_degC", "time_min_h", "time_max_h", "source", "clause",
-                "status", "remark")) {
-            Cycle cycle = byId.computeIfAbsent(row.required("cycle"), id -> new Cycle(id, scopes.read(row),
-                    new ArrayList<>(), row.citation(sources), row.text("remark")));
-            Step step = new Step(row.oneOf("kind", Set.of("age", "natural")).equals("natural"),
-                    row.requiredNumber("temperature_min_degC", 0, 600, 1),
-                    row.requiredNumber("temperature_max_degC", 0, 600, 1), row.number("time_min_h", 0, 1000, 1),
-                    row.number("time_max_h", 0, 1000, 1));
-            if (row.requiredNumber("step", 1, 9, 1) != cycle.steps().size() + 1) {
-                row.fault("the steps of cycle " + cycle.id() + " are out of order");
-            }
-            cycle.steps().add(step);
-        }
-        cycles.addAll(byId.values());
-    }
-
-    private static boolean names(List<String> names, Alloy alloy) {
-        return names.contains(alloy.name()) || alloy.groups().stream().anyMatch(names::contains);
     }
 
     /**
@@ -237,68 +147,5 @@ public final class TemperRules {
 
     private static void add(List<TemperRemark> remarks, TemperRemark.Kind kind, String statement) {
         remarks.add(new TemperRemark(kind, statement, Optional.empty()));
-    }
-
-    /**
-     * {@return the published cycles that lead to the temper of a material}
-     *
-     * @param answer answer of the look-up
-     */
-    public List<AgeingCycle> ageing(MaterialAnswer answer) {
-        List<AgeingCycle> found = new ArrayList<>();
-        if (answer.alloy().isEmpty()) {
-            return found;
-        }
-        for (Cycle cycle : cycles) {
-            if (names(cycle.scope().alloys(), answer.alloy().get())
-                    && cycle.scope().tempers().match(answer.temper()) == Match.YES
-                    && materials.forms().match(cycle.scope().forms(), answer.query().productForm()) != Match.NO) {
-                found.add(new AgeingCycle(List.copyOf(cycle.steps()), cycle.scope().describe(), cycle.source(),
-                        cycle.remark()));
-            }
-        }
-        return found;
-    }
-
-    /**
-     * {@return the remark that a card makes, whose ageing cannot lead to the temper}
-     *
-     * <p>An over-aged 7xxx temper takes at least two steps of artificial ageing: one step at about 120 degC gives T6.
-     *
-     * @param answer answer of the look-up
-     * @param artificialSteps steps of artificial ageing on the card, 1 or more
-     */
-    public Optional<TemperRemark> checkAgeing(MaterialAnswer answer, int artificialSteps) {
-        boolean overaged = answer.temper() instanceof Temper.HeatTreated t && t.overaged();
-        boolean sevenThousand = answer.family().map(f -> f.equals("aluminium_7xxx")).orElse(false);
-        if (artificialSteps < 1 || !overaged || !sevenThousand) {
-            return Optional.empty();
-        }
-        List<AgeingCycle> published = ageing(answer);
-        long least = published.stream().mapToLong(AgeingCycle::artificialSteps).min().orElse(2);
-        if (artificialSteps >= least) {
-            return Optional.empty();
-        }
-        Optional<Citation> source = published.stream().map(AgeingCycle::source)
-                .min((a, b) -> a.status().compareTo(b.status()));
-        return Optional.of(new TemperRemark(TemperRemark.Kind.AGEING_CONTRADICTS, answer.temper().normal()
-                + " takes at least " + least + " steps of artificial ageing; the card has " + artificialSteps
-                + ", which gives T6", source));
-    }
-
-    /**
-     * {@return the heat after ageing that harms a material in its temper}
-     *
-     * @param answer answer of the look-up
-     */
-    public List<HeatLimit> heatAfterAgeing(MaterialAnswer answer) {
-        List<HeatLimit> found = new ArrayList<>();
-        for (Scoped<HeatLimit> limit : heatLimits) {
-            if (answer.alloy().isPresent() && names(limit.alloys(), answer.alloy().get())
-                    && limit.tempers().match(answer.temper()) != Match.NO) {
-                found.add(limit.value());
-            }
-        }
-        return found;
     }
 }

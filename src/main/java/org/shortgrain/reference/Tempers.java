@@ -26,6 +26,9 @@ public final class Tempers {
     private static final Pattern AGED = Pattern.compile("(H|SCT|RH|TH|CH|SRH)(\\d{3,4})([MD]?)");
     private static final Pattern HARDENED = Pattern.compile("HT(\\d{3})");
     private static final Pattern COLD_WORKED = Pattern.compile("(?:CW)?(\\d{1,2})(?:%.*|CW)?");
+    /** The word for conditions that tell nothing. */
+    private static final String NOT_STATED = "not_stated";
+    private static final Set<String> OF_ALUMINIUM = Set.of("as_cast", "annealed");
     private static final Set<String> RELIEVED_BASES = Set.of("3", "4", "6", "7", "8", "9");
 
     private final Map<String, Listed> listed = new HashMap<>();
@@ -114,13 +117,13 @@ public final class Tempers {
     public Temper read(Optional<String> text, Optional<String> family) {
         String written = text.orElse("").strip();
         String code = squeeze(written);
-        if (code.isEmpty() || code.equals("UNKNOWN") || code.equals("ASUSUAL") || code.equals("USUAL")) {
+        if (code.isEmpty()) {
             return new Temper.NotStated(written);
         }
         boolean aluminium = family.map(f -> f.startsWith("aluminium")).orElse(false);
         boolean copper = family.map(f -> f.equals("copper_alloy")).orElse(false);
         if (words.containsKey(code) && !(aluminium && BASIC.matcher(code).matches())) {
-            return new Temper.Condition(written, words.get(code));
+            return condition(written, words.get(code), aluminium);
         }
         Matcher m = AGED.matcher(code);
         if (!aluminium && m.matches()) {
@@ -135,6 +138,12 @@ public final class Tempers {
             return new Temper.ColdWorked(written, "CW" + m.group(1), Integer.parseInt(m.group(1)));
         }
         return readAluminium(written, written.toUpperCase(Locale.ROOT).replaceAll("[\\s\\-.]", ""));
+    }
+
+    /** A word such as "heat treated" tells no temper, nor does a word for steel or titanium on aluminium. */
+    private static Temper condition(String written, String word, boolean aluminium) {
+        boolean tells = !word.equals(NOT_STATED) && (!aluminium || OF_ALUMINIUM.contains(word));
+        return tells ? new Temper.Condition(written, word) : new Temper.NotStated(written);
     }
 
     private Temper readAluminium(String written, String code) {

@@ -1,5 +1,7 @@
 package org.shortgrain.reference;
 
+import java.util.Locale;
+
 /** Lines of plain text, none longer than 80 characters; longer text is broken at blanks and indented. */
 final class TextPage {
     static final int WIDTH = 80;
@@ -11,7 +13,7 @@ final class TextPage {
         if (text.length() > 0) {
             text.append('\n');
         }
-        return line(0, 0, words.toUpperCase(java.util.Locale.ROOT));
+        return line(0, 0, words.toUpperCase(Locale.ROOT));
     }
 
     /**

@@ -85,6 +85,13 @@ class TemperTest {
         assertEquals(37, assertInstanceOf(Temper.ColdWorked.class, read("37 %", "copper_alloy")).percent());
     }
 
+    @ParameterizedTest(name = "{0} on {1} tells no temper")
+    @CsvSource({"heat treated, aluminium_7xxx", "STA, aluminium_7xxx", "hardened, ph_steel", "as usual, aluminium_2xxx",
+        "HT, low_alloy_steel"})
+    void aWordThatTellsNoTemperIsReadAsNone(String text, String family) {
+        assertInstanceOf(Temper.NotStated.class, read(text, family));
+    }
+
     @ParameterizedTest(name = "{0}-{1} {2}: {3}")
     @CsvSource({"2024, T73, plate, NO_SUCH_PAIR", "7075, T851, plate, NO_SUCH_PAIR",
         "7075, T73511, plate, FORM_CONTRADICTS_DIGITS", "7050, T7454, hand_forging, FORM_CONTRADICTS_DIGITS",
@@ -111,19 +118,19 @@ class TemperTest {
     void oneAgeingStepDoesNotLeadToAnOverAgedTemper() {
         MaterialAnswer t73 = tables.materials().lookUp(MaterialQuery.ofAlloy("7075").temper("T73").form("die_forging"));
         assertEquals(TemperRemark.Kind.AGEING_CONTRADICTS,
-                tables.temperRules().checkAgeing(t73, 1).orElseThrow().kind());
-        assertTrue(tables.temperRules().checkAgeing(t73, 2).isEmpty());
+                tables.ageing().check(t73, 1).orElseThrow().kind());
+        assertTrue(tables.ageing().check(t73, 2).isEmpty());
         MaterialAnswer t6 = tables.materials().lookUp(MaterialQuery.ofAlloy("7075").temper("T6").form("die_forging"));
-        assertTrue(tables.temperRules().checkAgeing(t6, 1).isEmpty());
+        assertTrue(tables.ageing().check(t6, 1).isEmpty());
     }
 
     @Test
     void theSecondStepOfOverAgeingIsTheHotterOne() {
         MaterialAnswer answer = tables.materials().lookUp(MaterialQuery.ofAlloy("7050").temper("T7452")
                 .form("hand_forging"));
-        List<TemperRules.AgeingCycle> cycles = tables.temperRules().ageing(answer);
+        List<Ageing.Cycle> cycles = tables.ageing().cycles(answer);
         assertFalse(cycles.isEmpty());
-        for (TemperRules.AgeingCycle cycle : cycles) {
+        for (Ageing.Cycle cycle : cycles) {
             assertTrue(cycle.steps().get(1).minCelsius() > cycle.steps().get(0).maxCelsius());
         }
     }
@@ -135,5 +142,14 @@ class TemperTest {
                 .thickness(0.030)).in(org.shortgrain.terms.GrainDirection.ST).level();
         assertTrue(level.open().contains(OpenDatum.TEMPER_PROOF));
         assertEquals(Susceptibility.UNKNOWN, level.susceptibility());
+    }
+
+    /** DSTO-TR-2104 (2008), summary: damage of 7050-T7451 above 205 degC; the limits of T6 and T7 from memory. */
+    @Test
+    void heatAfterAgeingThatHarmsIsListedByAlloyAndTemper() {
+        MaterialAnswer plate = tables.materials().lookUp(MaterialQuery.ofAlloy("7050").temper("T7451").form("plate"));
+        assertTrue(tables.ageing().heatLimits(plate).stream().anyMatch(l -> l.aboveCelsius() == 205));
+        MaterialAnswer titanium = tables.materials().lookUp(MaterialQuery.ofAlloy("Ti-6Al-4V").temper("annealed"));
+        assertEquals(List.of(), tables.ageing().heatLimits(titanium));
     }
 }
