@@ -40,7 +40,10 @@
  *     one is folded into the other; a finding on the whole part takes in what is raised at any place.</li>
  * <li>Facts are immutable: rules insert and change nothing, so that their order does not matter.</li>
  * <li>The engine mistakes methods with names such as {@code n}, {@code x} or {@code be} (any run of letters of
- *     {@code alphaIndexedBy} and {@code betaIndexedBy}) for its own: facts and helpers have longer names.</li>
+ *     {@code alphaIndexedBy} and {@code betaIndexedBy}) for its own: facts and helpers have longer names. It cannot
+ *     parse methods named {@code record}.</li>
+ * <li>A number that is not stated is NaN. In a condition {@code <}, {@code >} and {@code <=} are false of it, but
+ *     {@code >=} is true: with a number that may be missing, write {@code >}.</li>
  * </ul>
  *
  * <h2>Its examples</h2>

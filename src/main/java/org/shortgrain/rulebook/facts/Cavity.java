@@ -136,10 +136,10 @@ public record Cavity(Stated<Drainage> stated) {
                 || ground.surely(Cavity::isNoseDown) && flight.surely(Cavity::isNoseUp);
     }
 
-    /** {@return its greatest volume as stated (m3); NaN if not stated, which no comparison holds for} */
-    public double volume() {
+    /** {@return its greatest volume as stated (litre); NaN if not stated, which no comparison holds for} */
+    public double litres() {
         return stated.field(Drainage::volume).candidates().stream().mapToDouble(Range::highest).max()
-                .orElse(Double.NaN);
+                .orElse(Double.NaN) * 1000;
     }
 
     /** {@return where it opens and how deep it is, as stated, for texts} */

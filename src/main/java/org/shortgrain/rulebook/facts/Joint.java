@@ -71,6 +71,15 @@ public record Joint(Place place) {
         return place.fit().field(Fit::sealedEnds).is(false);
     }
 
+    /**
+     * {@return whether a neighbour is named so}
+     *
+     * @param word what its name contains
+     */
+    public boolean hasNeighbour(String word) {
+        return place.neighbours().stream().anyMatch(one -> Wording.names(one.what(), word));
+    }
+
     /** {@return neighbours that take up water: felt, cork, paper, fabric, leather, wood, sponge} */
     public List<Neighbour> absorbents() {
         return place.neighbours().stream().filter(one -> Wording.names(one.material(), ABSORBENT)

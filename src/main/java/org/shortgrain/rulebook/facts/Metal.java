@@ -136,6 +136,11 @@ public record Metal(String alloy, String temper, String family, String stated, b
         return isSeries(2) && isTemper("T3", "T4") || isSeries(7) && isTemper("T6");
     }
 
+    /** {@return whether it certainly cannot be magnetised: no steel, or an austenitic one} */
+    public boolean isNonMagnetic() {
+        return !family.isEmpty() && (!isSteel() || isAusteniticStainless());
+    }
+
     /** {@return whether it corrodes bare in moist air: aluminium, magnesium, rusting or martensitic steel} */
     public boolean needsFinish() {
         return isAluminium() || isMagnesium() || isRusting() || family.equals("martensitic_steel");

@@ -355,6 +355,16 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
                 surface().field(Surface::touchUp), surface().field(Surface::fayingSurfacesPrimed));
     }
 
+    /** {@return whether paint or inhibitor certainly covers the part} */
+    public boolean isCovered() {
+        return finish().primer().isKnown() || finish().topcoat().isKnown() || finish().inhibitor().isKnown();
+    }
+
+    /** {@return whether the part certainly is one whose loss matters little: secondary, or carrying no load that matters} */
+    public boolean isMinor() {
+        return identity().field(Identity::criticality).isOneOf(Criticality.SECONDARY, Criticality.NON_STRUCTURAL);
+    }
+
     /** {@return whether the sheet or plate certainly is clad} */
     public boolean isClad() {
         return material().field(Material::clad).isKnown();
@@ -447,6 +457,16 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     public double coldest() {
         return environment().field(Environment::temperature).candidates().stream().mapToDouble(range -> range.lowest())
                 .min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** {@return drawing, card, and who asks and decides} */
+    public Papers papers() {
+        return new Papers(this);
+    }
+
+    /** {@return service so far, and what was found} */
+    public ServiceRecord history() {
+        return new ServiceRecord(service());
     }
 
     /** {@return inspection in service as planned} */
