@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -21,6 +22,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.digitalsignature.ExternalSigningSupport;
+import org.apache.pdfbox.pdmodel.interactive.digitalsignature.PDSignature;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
@@ -286,6 +289,30 @@ class PdfWriterTest {
             assertEquals(List.of("sigPrepared", "sigChecked", "sigMpReview", "sigStressReview", "sigQuality",
                     "sigApproved"), names);
             assertEquals(1, pages.stream().distinct().count());
+        }
+    }
+
+    /** Signing appends to the file; the bytes that the earlier signer saw stay what they were. */
+    @Test
+    void a_field_can_be_signed_without_a_change_of_the_document() throws Exception {
+        byte[] signed;
+        try (PDDocument document = Loader.loadPDF(written.bytes());
+                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            PDSignatureField field = (PDSignatureField) document.getDocumentCatalog().getAcroForm()
+                    .getField("sigPrepared");
+            PDSignature signature = new PDSignature();
+            signature.setFilter(PDSignature.FILTER_ADOBE_PPKLITE);
+            signature.setSubFilter(PDSignature.SUBFILTER_ETSI_CADES_DETACHED);
+            field.setValue(signature);
+            document.addSignature(signature);
+            ExternalSigningSupport signing = document.saveIncrementalForExternalSigning(out);
+            signing.setSignature(new byte[] {1, 2, 3});
+            signed = out.toByteArray();
+        }
+        assertArrayEquals(written.bytes(), Arrays.copyOf(signed, written.bytes().length));
+        assertEquals(pages, pages(signed));
+        try (PDDocument document = Loader.loadPDF(signed)) {
+            assertEquals(1, document.getSignatureDictionaries().size());
         }
     }
 
