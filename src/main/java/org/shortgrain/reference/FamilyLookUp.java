@@ -61,14 +61,19 @@ final class FamilyLookUp {
     }
 
     private static DirectionAnswer worse(DirectionAnswer a, DirectionAnswer b) {
-        return new DirectionAnswer(a.direction(), rank(a.level()) <= rank(b.level()) ? a.level() : b.level(),
+        return new DirectionAnswer(a.direction(), worse(a.level(), b.level()),
                 lower(a.stress().low(), b.stress().low()) ? a.stress() : b.stress(),
                 lower(a.strength().fty(), b.strength().fty()) ? a.strength() : b.strength());
     }
 
+    /** Of equal levels the one that was seen. */
+    private static LevelAnswer worse(LevelAnswer a, LevelAnswer b) {
+        return rank(b) < rank(a) || (rank(b) == rank(a) && a.restsOnMemory() && !b.restsOnMemory()) ? b : a;
+    }
+
     /** Worst first; an unknown level says nothing about the others. */
     private static int rank(LevelAnswer level) {
-        return level.level() == SccLevel.UNKNOWN ? 5 : level.level().number();
+        return level.level() == SccLevel.UNKNOWN ? Integer.MAX_VALUE : level.level().number();
     }
 
     private static boolean lower(OptionalDouble a, OptionalDouble b) {

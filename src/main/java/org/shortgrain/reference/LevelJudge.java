@@ -21,6 +21,8 @@ import org.shortgrain.terms.GrainDirection;
  * </ol>
  */
 final class LevelJudge {
+    /** From this level on a material counts as resistant: letter B, which two schemes call high. */
+    private static final int RESISTANT = SccLevel.LEVEL_3.number();
     private static final Set<OpenDatum> ONLY_SIZE = EnumSet.of(OpenDatum.THICKNESS);
 
     private final GrainDirection direction;
@@ -95,7 +97,7 @@ final class LevelJudge {
         int firmLevel = combine(firm);
         boolean memory = !(sure.isEmpty() && unsure.isEmpty()) && firm.isEmpty()
                 && unsure.stream().noneMatch(Piece::firm);
-        boolean cleared = level >= 3 && firmLevel >= 3 && open.isEmpty();
+        boolean cleared = level >= RESISTANT && firmLevel >= RESISTANT && open.isEmpty();
         return new LevelAnswer(SccLevel.of(level), cleared, memory, disagree(sure), open, hits);
     }
 
@@ -121,7 +123,7 @@ final class LevelJudge {
             List<Piece> with = new ArrayList<>(sure);
             with.add(one);
             int level = combine(with);
-            if (sure.isEmpty() && level > 2) {
+            if (sure.isEmpty() && level >= RESISTANT) {
                 continue;
             }
             worst = worst == 0 ? level : Math.min(worst, level);

@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * @param temper           final temper or condition as the drawing gives it
  * @param productForm      product form, a word of the part description such as {@code die_forging}
  * @param thickness        thickness (ruling section) when heat treated (m)
- * @param sectionArea      area of the cross section when heat treated (m2)
+ * @param sectionArea      area of the cross section when heat treated (m2); missing, the lowest of the rows for several
+ *                         areas counts, and nothing is left open: each row tells the area that it holds for
  * @param widthToThickness width over thickness of a bar; up to 2, and when unknown, any transverse stress counts as ST
  * @param minUts           least tensile strength that the drawing allows (Pa)
  * @param maxUts           greatest tensile strength that the drawing allows (Pa)

@@ -20,6 +20,8 @@ public final class MaterialTable {
     private static final double KSI = 6894757.293168361;
     /** A bar up to this width over thickness has no LT direction apart from ST (MIL-HDBK-5J Table 3.1.2.3.1(a), d). */
     private static final double SQUARE_BAR = 2.0;
+    /** A drawing in MPa may round a strength level in ksi down by this share: 1240 MPa stands for 180 ksi. */
+    private static final double ROUNDED_KSI = 1e-3;
     private static final int MOST_NEIGHBOURS = 6;
 
     private final Alloys alloys;
@@ -188,13 +190,14 @@ public final class MaterialTable {
 
     /** Steel described by strength alone reads the highest published strength level that its minimum reaches. */
     private Question strengthQuestion(Alloy alloy, Question q) {
-        boolean byStrength = q.temper() instanceof Temper.NotStated || q.temper().normal().equals("quenched_and_tempered");
+        boolean byStrength = q.temper() instanceof Temper.NotStated
+                || q.temper().normal().equals("quenched_and_tempered");
         if (!byStrength || q.minUts().isEmpty()) {
             return q;
         }
         int reached = 0;
         for (int ksi : strengths.strengthLevels(alloy)) {
-            if (ksi * KSI <= q.minUts().getAsDouble() * (1 + 1e-3)) {
+            if (ksi * KSI <= q.minUts().getAsDouble() * (1 + ROUNDED_KSI)) {
                 reached = ksi;
             }
         }

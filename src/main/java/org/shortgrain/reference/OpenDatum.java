@@ -14,8 +14,6 @@ public enum OpenDatum {
     PRODUCT_FORM("product form"),
     /** Thickness at heat treatment not stated. */
     THICKNESS("thickness at heat treatment"),
-    /** Cross-section area not stated. */
-    SECTION_AREA("cross-section area"),
     /** Width of a bar not stated: up to twice its thickness, LT is ST. */
     WIDTH("width of the bar"),
     /** Tensile strength not stated. */

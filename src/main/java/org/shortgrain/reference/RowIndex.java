@@ -101,9 +101,10 @@ final class RowIndex<R> {
         }
     }
 
+    /** Rows for all section areas are taken when the area is not stated: the lowest of them then counts. */
     private static <R> void offer(Entry<R> entry, Question q, Match temper, Match form, Sink<R> sink) {
         Match thick = entry.scope().thickness().match(q.thickness());
-        Match area = entry.scope().area().match(q.area());
+        Match area = q.area().isEmpty() ? Match.YES : entry.scope().area().match(q.area());
         Match strength = q.matchStrength(entry.scope().uts());
         Match all = temper.and(form).and(thick).and(area).and(strength);
         if (all == Match.YES) {
@@ -113,7 +114,6 @@ final class RowIndex<R> {
             note(open, temper, q.openTemper());
             note(open, form, q.openForm());
             note(open, thick, OpenDatum.THICKNESS);
-            note(open, area, OpenDatum.SECTION_AREA);
             note(open, strength, OpenDatum.STRENGTH);
             sink.take(entry.row(), all, open);
         }

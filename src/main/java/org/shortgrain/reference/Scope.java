@@ -92,7 +92,8 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
         if (!formWords.equals("any")) {
             words.append(' ').append(formWords);
         }
-        return words.append(band(" ", thickness, 1e3, " mm")).append(band(" UTS ", uts, 1e-6, " MPa")).toString();
+        return words.append(band(" ", thickness, 1e3, " mm")).append(band(", section ", area, 1e4, " cm2"))
+                .append(band(" UTS ", uts, 1e-6, " MPa")).toString();
     }
 
     private static String band(String lead, ThicknessBand band, double factor, String unit) {

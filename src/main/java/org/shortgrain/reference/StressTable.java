@@ -209,7 +209,7 @@ final class StressTable {
 
     private static SccStress typical(Crosswalk.Typical t) {
         return new SccStress(SccStress.Kind.TYPICAL_OF_LEVEL, OptionalDouble.of(t.low()), OptionalDouble.of(t.high()),
-                "what 7xxx materials of the worst level showed in ST; shown for comparison only", true, "any", t.source(),
-                "", "");
+                "what plate of this level showed in ST, as it has no figure of its own; for comparison only", true,
+                "level 1", t.source(), "", "");
     }
 }
