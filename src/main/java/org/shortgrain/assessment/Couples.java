@@ -2,6 +2,7 @@ package org.shortgrain.assessment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -68,7 +69,16 @@ final class Couples {
             place.fit().single().flatMap(fit -> bush(here, fit)).ifPresent(couples::add);
             place.fasteners().forEach(one -> fastener(here, one).ifPresent(couples::add));
         }
-        return List.copyOf(couples);
+        return couples.stream().filter(couple -> !isSaidTwice(couple, couples)).toList();
+    }
+
+    /** A bush or fastener that is named among the neighbours as well as in the fit makes one couple, that of the fit. */
+    private static boolean isSaidTwice(Couple couple, List<Couple> all) {
+        String name = couple.other().name().toLowerCase(Locale.ROOT);
+        boolean small = List.of("bush", "pin", "bolt", "screw", "rivet", "fastener", "insert").stream()
+                .anyMatch(name::contains);
+        return couple.isBy(Contact.NEIGHBOUR) && small && all.stream().anyMatch(other -> !other.isBy(Contact.NEIGHBOUR)
+                && other.other().outer().equals(couple.other().outer()));
     }
 
     private static <T> List<T> listed(Stated<List<T>> stated) {

@@ -1,6 +1,7 @@
 package org.shortgrain.assessment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -183,6 +184,12 @@ class CouplesTest {
     @Test
     void paintIsNoMetalAndDoesNotChangeThePair() {
         assertEquals(55, couple("7075", "none", "316", "\"primer and topcoat\"", 3).difference().orElseThrow());
+    }
+
+    @Test
+    void whatCracksTitaniumIsLeftToTheRulesOnTitanium() {
+        assertFalse(couple("Ti-6Al-4V", "none", "4340", "cadmium", 3).isBeyondLimit());
+        assertTrue(couple("7075", "none", "316", "none", 3).isBeyondLimit());
     }
 
     @Test

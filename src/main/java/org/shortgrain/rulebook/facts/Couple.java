@@ -125,9 +125,14 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
         return List.of(contacts).contains(contact);
     }
 
-    /** {@return whether it asks for protection or isolation} */
+    /** {@return whether it asks for protection or isolation; what cracks titanium is judged there, not here} */
     public boolean isBeyondLimit() {
-        return call == Call.PROTECT || call == Call.ISOLATE;
+        return (call == Call.PROTECT || call == Call.ISOLATE) && !isOnTitanium();
+    }
+
+    /** {@return whether one side is titanium and the other cracks it, whatever the voltage} */
+    public boolean isOnTitanium() {
+        return part.isTitanium() && other.has(Trait.HARMS_TITANIUM) || other.isTitanium() && part.has(Trait.HARMS_TITANIUM);
     }
 
     /** {@return whether it asks for isolation} */
@@ -228,12 +233,13 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
         return partIsAnode ? ratio : 1 / ratio;
     }
 
-    /** {@return the couple with its difference and limit, for texts} */
+    /** {@return the couple with its difference, its limit and the reason of the call, for texts} */
     public String say() {
         if (difference.isEmpty()) {
             return part.name() + " with " + other.name() + ", not both in the anodic index";
         }
-        return String.format(Locale.ROOT, "%s as anode with %s, %.2f V apart on the anodic index; %.2f V is usable in %s",
-                anode().name(), cathode().name(), difference.getAsInt() / PER_VOLT, limit / PER_VOLT, zone.say());
+        String volts = String.format(Locale.ROOT, "%s as anode with %s, %.2f V apart on the anodic index; %.2f V is usable"
+                + " in %s", anode().name(), cathode().name(), difference.getAsInt() / PER_VOLT, limit / PER_VOLT, zone.say());
+        return reason.isEmpty() ? volts : volts + "; " + reason;
     }
 }

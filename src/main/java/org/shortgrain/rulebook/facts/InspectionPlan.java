@@ -80,6 +80,11 @@ public record InspectionPlan(Stated<Inspection> stated) {
         return stated.field(Inspection::first);
     }
 
+    /** {@return whether it is stated that nothing is inspected again} */
+    public boolean isUnrepeated() {
+        return isNone() || repeat().isNone();
+    }
+
     /** {@return the longest time to the first inspection (years); NaN if not stated, which no comparison holds for} */
     public double yearsToFirst() {
         return greatest(first()) / SECONDS_PER_YEAR;
