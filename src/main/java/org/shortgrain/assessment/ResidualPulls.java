@@ -223,7 +223,7 @@ final class ResidualPulls {
         return Optional.empty();
     }
 
-    /** The temper's digits count as long as no solution treatment on the card follows the mill's relief. */
+    /** The temper's digits count as long as no quench on the card undoes the mill's relief, whatever the shop adds to it. */
     private StressRelief relief(Site site) {
         Stated<ResidualState> words = site.feature().residualStress().field(ResidualStress::state);
         if (words.is(ResidualState.RELIEVED)) {
@@ -231,6 +231,9 @@ final class ResidualPulls {
             return new StressRelief.Stretched(OptionalDouble.empty());
         }
         Optional<Step> quench = site.route().lastQuench();
+        if (quench.isEmpty() && !(byTemper(site) instanceof StressRelief.None)) {
+            return byTemper(site);
+        }
         Optional<Step> relief = site.route().last("stretch", "compress", "cold_die_set", "stress_relieve_mechanical");
         if (relief.isPresent() && relief.get().position() > quench.map(Step::position).orElse(-1)) {
             return onCard(site, relief.get());
@@ -239,7 +242,7 @@ final class ResidualPulls {
         if (uphill.isPresent() && uphill.get().position() > quench.map(Step::position).orElse(-1)) {
             return new StressRelief.UphillQuenched(tables.uphill(false), false);
         }
-        return quench.isPresent() ? new StressRelief.None() : byTemper(site);
+        return new StressRelief.None();
     }
 
     private static StressRelief onCard(Site site, Step step) {

@@ -2,13 +2,23 @@ package org.shortgrain.bench;
 
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
+import org.shortgrain.mechanics.machining.FinishedSurface;
+import org.shortgrain.mechanics.machining.ResidualStress;
+import org.shortgrain.mechanics.machining.ResidualStressCase;
+import org.shortgrain.mechanics.machining.Restraint;
+import org.shortgrain.mechanics.quench.Quench;
 import org.shortgrain.mechanics.quench.QuenchResolution;
 import org.shortgrain.mechanics.quench.QuenchSolver;
 import org.shortgrain.mechanics.quench.QuenchedPlate;
+import org.shortgrain.mechanics.quench.QuenchedSection;
 import org.shortgrain.mechanics.quench.Quenches;
 import org.shortgrain.mechanics.quench.SectionQuench;
+import org.shortgrain.mechanics.quench.StressRelief;
+import org.shortgrain.terms.GrainDirection;
 
 /**
  * Times the quench kernels warm, in CPU time of one thread, against the same model, grid and steps written with Python
@@ -58,6 +68,26 @@ public final class QuenchBenchmark {
         System.out.printf("stretch by 2 %%, 60 steps, with its quench: %.2f ms%n",
                 median(() -> new QuenchSolver(QuenchResolution.NORMAL, 2).stretched(reference, 0.02)
                         .permanentStrain()));
+        surfaces();
+    }
+
+    /** One surface, with its quenches remembered: what a review pays for each further place. */
+    private static void surfaces() {
+        ResidualStress residual = new ResidualStress(QuenchSolver.usual(), Quenches.TABLES.baths(),
+                Quenches.TABLES.published());
+        FinishedSurface known = FinishedSurface.face(0.020, 0.036, Restraint.HELD);
+        FinishedSurface unknown = new FinishedSurface(OptionalDouble.empty(), OptionalDouble.empty(),
+                Restraint.UNKNOWN, false, Optional.empty(), OptionalDouble.empty());
+        Quench bath = new Quench.Known(Quenches.bath("water20"), 475, false);
+        System.out.printf("surface, all known: %.3f ms; place not known: %.3f ms; nor the quench: %.3f ms%n",
+                median(() -> exposed(residual, bath, known)), median(() -> exposed(residual, bath, unknown)),
+                median(() -> exposed(residual, new Quench.Unknown(), unknown)));
+    }
+
+    private static double exposed(ResidualStress residual, Quench quench, FinishedSurface surface) {
+        return residual.at(new ResidualStressCase(Quenches.metal("7050"),
+                QuenchedSection.of(QuenchedSection.Shape.UNKNOWN, 0.076), quench, new StressRelief.None(), surface,
+                GrainDirection.LT, OptionalDouble.empty())).governing().value().value();
     }
 
     private static void requireClose(QuenchedPlate plate, double[] expected) {

@@ -10,14 +10,13 @@ import org.shortgrain.terms.Citation;
  * @param lower    views at the favourable end of the published scatter
  * @param nominal  views of which the largest stress is the value
  * @param upper    views at the unfavourable end
- * @param atLeast  stress that is always taken to remain after relief, Pa; zero where there was none
  * @param validity whether the section and the quench lie where the views hold
  * @param basis    how the range was obtained
  * @param inputs   inputs beyond those of the case itself
  * @param sources  sources of the views
  * @param notes    what a reader should know of them
  */
-record BlankViews(List<ResidualField> lower, List<ResidualField> nominal, List<ResidualField> upper, double atLeast,
+record BlankViews(List<View> lower, List<View> nominal, List<View> upper,
         Computed.Validity validity, String basis, List<Computed.Input> inputs, List<Citation> sources,
         List<String> notes) {
 

@@ -36,6 +36,15 @@ public record Bow(double curvature) {
     }
 
     /**
+     * {@return the bow of a part with every stress multiplied}
+     *
+     * @param factor the factor
+     */
+    public Bow times(double factor) {
+        return new Bow(factor * curvature);
+    }
+
+    /**
      * {@return rise of the arc over a length, m}
      *
      * @param length length of the part, m

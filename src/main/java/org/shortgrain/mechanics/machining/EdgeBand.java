@@ -32,4 +32,9 @@ final class EdgeBand {
         return edgeDistance.isEmpty() || section.rulingThickness().isEmpty()
                 || edgeDistance.getAsDouble() <= REACH * section.rulingThickness().getAsDouble();
     }
+
+    /** Whether the surface is known to lie in the band. */
+    static boolean reaches(QuenchedSection section, OptionalDouble edgeDistance) {
+        return edgeDistance.isPresent() && mayReach(section, edgeDistance);
+    }
 }

@@ -66,14 +66,10 @@ final class ExposedStressReport {
         return c.surface().isWallOfHole(c.direction());
     }
 
-    /** A relieved part keeps some stress; an aged part cannot carry more than its yield strength. */
+    /** An aged part cannot carry more than its yield strength. */
     private Band capped(Band band) {
-        double floor = c.surface().holeAxis().isPresent() || views.atLeast() == 0 ? Double.NEGATIVE_INFINITY
-                : views.atLeast();
-        double value = Math.max(band.value(), floor);
-        double high = Math.max(band.high(), value);
         double cap = c.finalYield().orElse(Double.POSITIVE_INFINITY);
-        return new Band(Math.min(value, cap), Math.min(band.low(), cap), Math.min(high, cap));
+        return new Band(Math.min(band.value(), cap), Math.min(band.low(), cap), Math.min(band.high(), cap));
     }
 
     private List<Computed.Input> inputs() {
@@ -87,8 +83,9 @@ final class ExposedStressReport {
         inputs.add(new Computed.Input("Y", "0.2 % proof stress as quenched (W temper)", SiUnit.PASCAL,
                 Band.exact(c.material().wYieldAtRoomTemperature()), "table " + c.material().name(),
                 Optional.of(c.material().source())));
-        add(inputs, "Fty", "yield strength of the final temper, cap of the elastic sum", SiUnit.PASCAL,
-                c.finalYield());
+        c.finalYield().ifPresent(fty -> inputs.add(new Computed.Input("Fty",
+                "yield strength of the final temper, cap of the elastic sum", SiUnit.PASCAL, Band.exact(fty),
+                "strength of the material, as looked up", Optional.empty())));
         inputs.addAll(views.inputs());
         return inputs;
     }
@@ -101,17 +98,17 @@ final class ExposedStressReport {
 
     private List<Computed.Step> steps() {
         Exposure worst = exposures.governing(counted);
-        StressProfile blank = worst.field().in(c.direction());
+        StressProfile blank = worst.view().in(c.direction());
         List<Computed.Step> steps = new ArrayList<>();
         steps.add(step("s_skin", "stress at the skin of the blank", SiUnit.PASCAL, blank.at(blank.start())));
         steps.add(step("s_core", "stress in the middle of the blank", SiUnit.PASCAL,
                 blank.at(0.5 * (blank.start() + blank.end()))));
         steps.add(step("s(a)", "stress of the blank at the finished surface", SiUnit.PASCAL,
                 blank.at(worst.kept().from())));
-        if (worst.field() instanceof ResidualField.Plate plate && c.direction() != GrainDirection.ST) {
+        if (worst.view().field() instanceof ResidualField.Plate plate && c.direction() != GrainDirection.ST) {
             SectionRelease release = plate.release(worst.kept(), c.direction());
-            steps.add(step("N/A", "mean stress released", SiUnit.PASCAL, release.meanStress()));
-            steps.add(step("M/I", "gradient released if free", SiUnit.PASCAL_PER_METRE, release.gradient()));
+            steps.add(step("N/A", "mean stress released", SiUnit.PASCAL, worst.view().share() * release.meanStress()));
+            steps.add(step("M/I", "gradient released if free", SiUnit.PASCAL_PER_METRE, worst.view().share() * release.gradient()));
         }
         worst.stress().forEach((way, stress) -> steps.add(step("s", "nominal stress, " + way.words(), SiUnit.PASCAL,
                 stress)));
@@ -142,7 +139,7 @@ final class ExposedStressReport {
 
     private List<String> notes(Band band) {
         List<String> notes = new ArrayList<>(views.notes());
-        notes.add("governing view: " + exposures.governing(counted).field().basis());
+        notes.add("governing view: " + exposures.governing(counted).view().basis());
         if (isHoleWall()) {
             notes.add("the concentration at the hole is included");
         }
@@ -154,15 +151,15 @@ final class ExposedStressReport {
 
     private List<Computed.Profile> profiles() {
         Exposure worst = exposures.governing(counted);
-        StressProfile blank = worst.field().in(c.direction());
-        if (!worst.field().drawable()) {
+        StressProfile blank = worst.view().in(c.direction());
+        if (!worst.view().field().drawable()) {
             return List.of();
         }
         List<Computed.Profile> profiles = new ArrayList<>();
         profiles.add(blank.named("before machining"));
         for (Release way : Release.values()) {
-            worst.field().released(worst.kept(), c.direction(), way)
-                    .ifPresent(left -> profiles.add(left.named("after machining, " + way.words())));
+            worst.view().field().released(worst.kept(), c.direction(), way)
+                    .ifPresent(left -> profiles.add(left.times(worst.view().share()).named("after machining, " + way.words())));
         }
         profiles.add(new Computed.Profile("new surface", SiUnit.METRE, SiUnit.PASCAL,
                 List.of(worst.kept().from(), worst.kept().from()), List.of(blank.lowest(), blank.highest())));
@@ -171,12 +168,12 @@ final class ExposedStressReport {
 
     private Optional<Computed> bow() {
         Exposure worst = exposures.governing(counted);
-        if (!(worst.field() instanceof ResidualField.Plate plate) || c.direction() == GrainDirection.ST) {
+        if (!(worst.view().field() instanceof ResidualField.Plate plate) || c.direction() == GrainDirection.ST) {
             return Optional.empty();
         }
         GrainDirection across = c.direction() == GrainDirection.L ? GrainDirection.LT : GrainDirection.L;
         Bow bow = Bow.ofPlate(plate.release(worst.kept(), c.direction()), plate.release(worst.kept(), across),
-                c.material().modulusAtRoomTemperature(), c.material().poissonRatio());
+                c.material().modulusAtRoomTemperature(), c.material().poissonRatio()).times(worst.view().share());
         return Optional.of(new Computed("residual.bow", "Bow over one metre if the part is free, " + c.direction(),
                 SiUnit.METRE, Band.exact(bow.over(1)), "(m - nu m_across) / E x L^2 / 8 with m = M/I and L = 1 m",
                 inputs(), List.of(step("kappa", "curvature", SiUnit.PER_METRE, bow.curvature())),

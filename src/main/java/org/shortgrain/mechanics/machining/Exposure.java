@@ -9,28 +9,38 @@ import org.shortgrain.mechanics.quench.StressProfile;
 import org.shortgrain.terms.GrainDirection;
 
 /**
- * The stress that one kept section of one view shows at its surface, for each way of release that the view can say.
+ * The stress that one kept section of one view shows at its surface, for each way of release that the field can say.
  *
  * <p>On a face the stress is read at the face; the worse of the two faces counts, but under a local cut only its floor.
  * On the wall of a small hole with the stresses s1 (wanted direction) and s2 (the other direction in the plane across
  * the hole), the hoop stress is 3 s1 - s2 at its worst clock position (Kirsch 1898; exact for a hole that is small
  * against the depth over which the stress changes); the worst depth along the section counts.
  *
- * @param field  the view
+ * @param view   the view
  * @param kept   the kept section
  * @param stress stress by way of release, Pa; always holds the stress as it was
  */
-record Exposure(ResidualField field, KeptSection kept, Map<Release, Double> stress) {
+record Exposure(View view, KeptSection kept, Map<Release, Double> stress) {
 
     static Exposure of(ResidualField field, KeptSection kept, FinishedSurface surface, GrainDirection direction) {
         Map<Release, Double> stress = new EnumMap<>(Release.class);
-        for (Release way : Release.values()) {
-            Optional<Double> shown = surface.isWallOfHole(direction) ? atHole(field, kept, surface, direction, way)
-                    : surface.holeAxis().isPresent() ? field.released(kept, direction, way).map(StressProfile::highest)
-                            : field.faces(kept, direction, way).map(faces -> atFace(faces, surface));
-            shown.ifPresent(value -> stress.put(way, value));
+        if (surface.holeAxis().isPresent()) {
+            for (Release way : Release.values()) {
+                alongHole(field, kept, surface.holeAxis().get(), direction, way)
+                        .ifPresent(profile -> stress.put(way, profile.highest()));
+            }
+        } else {
+            field.faces(kept, direction).forEach((way, faces) -> stress.put(way, surface.local() ? faces.finished()
+                    : Math.max(faces.finished(), faces.opposite())));
         }
-        return new Exposure(field, kept, stress);
+        return new Exposure(new View(field, 1), kept, stress);
+    }
+
+    /** The same exposure in a view that takes another share of its field: every stress is proportional to it. */
+    Exposure in(View other) {
+        Map<Release, Double> scaled = new EnumMap<>(stress);
+        scaled.replaceAll((way, s) -> s * other.share());
+        return new Exposure(other, kept, scaled);
     }
 
     /** Whether one of the ways can be computed in this view. */
@@ -40,22 +50,24 @@ record Exposure(ResidualField field, KeptSection kept, Map<Release, Double> stre
 
     /** The worst stress over the given ways; the stress as it was where none of them can be computed. */
     double worstOf(Set<Release> ways) {
-        return stress.entrySet().stream().filter(e -> ways.contains(e.getKey())).mapToDouble(Map.Entry::getValue)
-                .max().orElseGet(() -> stress.get(Release.AS_IS));
+        double worst = Double.NEGATIVE_INFINITY;
+        for (Map.Entry<Release, Double> one : stress.entrySet()) {
+            if (ways.contains(one.getKey())) {
+                worst = Math.max(worst, one.getValue());
+            }
+        }
+        return worst == Double.NEGATIVE_INFINITY ? stress.get(Release.AS_IS) : worst;
     }
 
-    private static double atFace(ResidualField.Faces faces, FinishedSurface surface) {
-        return surface.local() ? faces.finished() : Math.max(faces.finished(), faces.opposite());
-    }
-
-    private static Optional<Double> atHole(ResidualField field, KeptSection kept, FinishedSurface surface,
+    /** Stress on the wall of the hole along its run; along its axis the hole changes nothing. */
+    private static Optional<StressProfile> alongHole(ResidualField field, KeptSection kept, GrainDirection axis,
             GrainDirection direction, Release way) {
-        GrainDirection axis = surface.holeAxis().orElseThrow();
+        Optional<StressProfile> wanted = field.released(kept, direction, way);
+        if (axis == direction) {
+            return wanted;
+        }
         GrainDirection other = Arrays.stream(GrainDirection.values()).filter(d -> d != axis && d != direction)
                 .findFirst().orElseThrow();
-        Optional<StressProfile> wanted = field.released(kept, direction, way);
-        Optional<StressProfile> beside = field.released(kept, other, way);
-        return wanted.flatMap(s1 -> beside.map(s2 -> Arrays.stream(s1.depths())
-                .map(z -> 3 * s1.at(z) - s2.at(z)).max().orElseThrow()));
+        return wanted.flatMap(s1 -> field.released(kept, other, way).map(s2 -> s1.times(3).minus(s2)));
     }
 }

@@ -51,8 +51,14 @@ final class ModelViews {
         return fields;
     }
 
-    /** What the edge of a plate adds along L. */
-    Optional<ResidualField> insideEdge(QuenchMaterial material, FilmCoefficient film) {
+    /** What the edge of a plate adds along L where the surface is known to lie near it. */
+    Optional<ResidualField> isInsideEdge(QuenchMaterial material, FilmCoefficient film) {
+        return EdgeBand.reaches(c.section(), c.surface().edgeDistance()) ? mayBeInsideEdge(material, film)
+                : Optional.empty();
+    }
+
+    /** What the edge of a plate adds along L where the surface is not known to lie far from it. */
+    Optional<ResidualField> mayBeInsideEdge(QuenchMaterial material, FilmCoefficient film) {
         if (c.direction() != GrainDirection.L || !mayBePlate() || !mayFeelEdge()) {
             return Optional.empty();
         }

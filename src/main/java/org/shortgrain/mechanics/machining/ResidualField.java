@@ -1,29 +1,28 @@
 package org.shortgrain.mechanics.machining;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import org.shortgrain.mechanics.quench.QuenchedBar;
 import org.shortgrain.mechanics.quench.StressProfile;
 import org.shortgrain.terms.GrainDirection;
 
-/** One view of the residual stress in the blank, and what it can say of cutting. */
+/** The residual stress in the blank, as one model or bound has it, and what it can say of cutting. */
 sealed interface ResidualField {
 
-    /** Where the view comes from, in words. */
+    /** Where the field comes from, in words. */
     String basis();
 
     /** Stress of the blank through its thickness in one direction. */
     StressProfile in(GrainDirection direction);
 
-    /** Stress of the kept section after a release; empty where the view cannot say. */
+    /** Stress of the kept section after a release; empty where the field cannot say. */
     Optional<StressProfile> released(KeptSection kept, GrainDirection direction, Release way);
 
-    /** Stress at the two faces of the kept section after a release; empty where the view cannot say. */
-    Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way);
+    /** Stress at the two faces of the kept section, for each release that the field can say. */
+    Map<Release, Faces> faces(KeptSection kept, GrainDirection direction);
 
-    /** The same view with every stress multiplied. */
-    ResidualField times(double share, String basis);
-
-    /** Whether the view shows how the stress changes through the thickness, so that it can be drawn. */
+    /** Whether the field shows how the stress changes through the thickness, so that it can be drawn. */
     boolean drawable();
 
     /**
@@ -70,11 +69,15 @@ sealed interface ResidualField {
         }
 
         @Override
-        public Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way) {
+        public Map<Release, Faces> faces(KeptSection kept, GrainDirection direction) {
             SectionRelease release = release(kept, direction);
-            Release possible = possible(direction, way);
-            return Optional.of(new Faces(release.stressAt(kept.from(), possible),
-                    release.stressAt(kept.to(), possible)));
+            Map<Release, Faces> faces = new EnumMap<>(Release.class);
+            for (Release way : Release.values()) {
+                Release possible = possible(direction, way);
+                faces.put(way, new Faces(release.stressAt(kept.from(), possible),
+                        release.stressAt(kept.to(), possible)));
+            }
+            return faces;
         }
 
         /** What a cut through the thickness releases in one direction. */
@@ -84,11 +87,6 @@ sealed interface ResidualField {
 
         private static Release possible(GrainDirection direction, Release way) {
             return direction == GrainDirection.ST ? Release.AS_IS : way;
-        }
-
-        @Override
-        public ResidualField times(double share, String newBasis) {
-            return new Plate(newBasis, along.times(share), across.times(share), through.times(share));
         }
 
         @Override
@@ -137,16 +135,14 @@ sealed interface ResidualField {
         }
 
         @Override
-        public Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way) {
-            if (way == Release.AS_IS) {
-                return Optional.of(new Faces(in(direction).at(kept.from()), in(direction).at(kept.to())));
-            }
-            return released(kept, direction, way).map(Faces::of);
-        }
-
-        @Override
-        public ResidualField times(double share, String newBasis) {
-            return of(newBasis, bar.times(share), round);
+        public Map<Release, Faces> faces(KeptSection kept, GrainDirection direction) {
+            Map<Release, Faces> faces = new EnumMap<>(Release.class);
+            faces.put(Release.AS_IS, new Faces(in(direction).at(kept.from()), in(direction).at(kept.to())));
+            released(kept, direction, Release.FREE_TO_BOW).map(Faces::of).ifPresent(turned -> {
+                faces.put(Release.HELD_FLAT, turned);
+                faces.put(Release.FREE_TO_BOW, turned);
+            });
+            return faces;
         }
 
         @Override
@@ -183,13 +179,8 @@ sealed interface ResidualField {
         }
 
         @Override
-        public Optional<Faces> faces(KeptSection kept, GrainDirection direction, Release way) {
-            return released(kept, direction, way).map(Faces::of);
-        }
-
-        @Override
-        public ResidualField times(double share, String newBasis) {
-            return new Bound(newBasis, thickness, share * along, share * across, share * through);
+        public Map<Release, Faces> faces(KeptSection kept, GrainDirection direction) {
+            return Map.of(Release.AS_IS, Faces.of(in(direction)));
         }
 
         @Override

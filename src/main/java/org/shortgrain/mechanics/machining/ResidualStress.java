@@ -2,8 +2,12 @@ package org.shortgrain.mechanics.machining;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.quench.PublishedRelief;
 import org.shortgrain.mechanics.quench.QuenchBaths;
 import org.shortgrain.mechanics.quench.QuenchSolver;
@@ -44,9 +48,22 @@ public final class ResidualStress {
      */
     public ExposedStress at(ResidualStressCase c) {
         BlankViews views = blank.of(c);
-        Exposures exposures = new Exposures(exposures(views.lower(), c), exposures(views.nominal(), c),
-                exposures(views.upper(), c));
+        Map<ResidualField, List<Exposure>> known = new IdentityHashMap<>();
+        Exposures exposures = new Exposures(exposures(views.lower(), c, known), exposures(views.nominal(), c, known),
+                exposures(views.upper(), c, known));
         return new ExposedStressReport(c, views, exposures, countedWays(c.surface())).write();
+    }
+
+    /**
+     * {@return the elastic stress at the root of a narrow slot cut from the quenched surface down to the depth of the
+     * finished surface; empty where that depth is not known}
+     *
+     * @param c         the case
+     * @param halfWidth root radius or half-width of the slot, m
+     */
+    public Optional<Computed> slotRoot(ResidualStressCase c, double halfWidth) {
+        return c.surface().depth().isEmpty() || c.surface().depth().getAsDouble() == 0 ? Optional.empty()
+                : Optional.of(new SlotReport(c, blank.of(c), c.surface().depth().getAsDouble(), halfWidth).write());
     }
 
     private static Set<Release> countedWays(FinishedSurface surface) {
@@ -57,13 +74,18 @@ public final class ResidualStress {
         return ways;
     }
 
-    private static List<Exposure> exposures(List<ResidualField> fields, ResidualStressCase c) {
+    /** Several views take a share of one field; each field is cut once. */
+    private static List<Exposure> exposures(List<View> views, ResidualStressCase c,
+            Map<ResidualField, List<Exposure>> known) {
         List<Exposure> all = new ArrayList<>();
-        for (ResidualField field : fields) {
-            for (KeptSection kept : KeptSection.allowedBy(c.surface(), field.thickness())) {
-                all.add(Exposure.of(field, kept, c.surface(), c.direction()));
-            }
+        for (View view : views) {
+            known.computeIfAbsent(view.field(), field -> cut(field, c)).forEach(one -> all.add(one.in(view)));
         }
         return all;
+    }
+
+    private static List<Exposure> cut(ResidualField field, ResidualStressCase c) {
+        return KeptSection.allowedBy(c.surface(), field.thickness()).stream()
+                .map(kept -> Exposure.of(field, kept, c.surface(), c.direction())).toList();
     }
 }

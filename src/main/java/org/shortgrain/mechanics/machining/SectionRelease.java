@@ -69,7 +69,10 @@ public record SectionRelease(StressProfile blank, List<Strip> strips, double are
      * @param to    depth of the last face kept, m
      */
     public static SectionRelease ofPlate(StressProfile blank, double from, double to) {
-        return ofSection(blank, List.of(new Strip(from, to, 1)));
+        double h = to - from;
+        double middle = 0.5 * (from + to);
+        return new SectionRelease(blank, List.of(new Strip(from, to, 1)), h, middle, h * h * h / 12,
+                blank.force(from, to) / h, blank.moment(from, to, middle) * 12 / (h * h * h));
     }
 
     /**

@@ -18,6 +18,7 @@ public final class PropertyCurve {
     private final double[] slope;
     /** Integral from the first point to this one. */
     private final double[] integral;
+    private final int hash;
 
     private PropertyCurve(double[] temperature, double[] value) {
         if (temperature.length == 0 || temperature.length != value.length) {
@@ -35,6 +36,7 @@ public final class PropertyCurve {
             slope[i - 1] = (value[i] - value[i - 1]) / width;
             integral[i] = integral[i - 1] + 0.5 * (value[i] + value[i - 1]) * width;
         }
+        this.hash = 31 * Arrays.hashCode(temperature) + Arrays.hashCode(value);
     }
 
     /**
@@ -133,13 +135,13 @@ public final class PropertyCurve {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof PropertyCurve curve && Arrays.equals(temperature, curve.temperature)
-                && Arrays.equals(value, curve.value);
+        return this == other || other instanceof PropertyCurve curve && hash == curve.hash
+                && Arrays.equals(temperature, curve.temperature) && Arrays.equals(value, curve.value);
     }
 
     @Override
     public int hashCode() {
-        return 31 * Arrays.hashCode(temperature) + Arrays.hashCode(value);
+        return hash;
     }
 
     @Override

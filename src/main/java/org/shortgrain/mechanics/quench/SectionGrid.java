@@ -69,7 +69,8 @@ final class SectionGrid {
     }
 
     private static double[] nodes(double half, int intervals, double ratio) {
-        double growth = intervals > 1 ? Math.pow(ratio, 1.0 / (intervals - 1)) : 1;
+        // StrictMath, so that a report has the same bytes on every machine
+        double growth = intervals > 1 ? StrictMath.pow(ratio, 1.0 / (intervals - 1)) : 1;
         double[] node = new double[intervals + 1];
         double step = 1;
         for (int i = 1; i <= intervals; i++) {

@@ -1,6 +1,7 @@
 package org.shortgrain.mechanics.quench;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
 
@@ -182,6 +183,25 @@ public final class StressProfile {
      */
     public StressProfile times(double factor) {
         return new StressProfile(depth, Arrays.stream(stress).map(s -> factor * s).toArray());
+    }
+
+    /**
+     * {@return the profile less another one over the same depths}
+     *
+     * @param other the other profile
+     * @throws IllegalArgumentException if the other one does not reach over the same depths
+     */
+    public StressProfile minus(StressProfile other) {
+        if (Arrays.equals(depth, other.depth)) {
+            double[] left = new double[stress.length];
+            for (int i = 0; i < left.length; i++) {
+                left[i] = stress[i] - other.stress[i];
+            }
+            return new StressProfile(depth, left);
+        }
+        double[] all = DoubleStream.concat(Arrays.stream(depth), Arrays.stream(other.depth)).sorted().distinct()
+                .toArray();
+        return new StressProfile(all, Arrays.stream(all).map(z -> at(z) - other.at(z)).toArray());
     }
 
     /**

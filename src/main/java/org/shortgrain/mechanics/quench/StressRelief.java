@@ -34,11 +34,14 @@ public sealed interface StressRelief {
     }
 
     /**
-     * Stretched along L (Tx51, Tx510, Tx511).
+     * Stretched along L (Tx51, Tx510, Tx511: 1.5 to 3 % for plate, 1 to 3 % for extrusions, from memory of ANSI H35.1).
      *
      * @param permanentStrain permanent set, such as 0.02; empty when not on record
      */
     record Stretched(OptionalDouble permanentStrain) implements StressRelief {
+
+        /** Set below which it is no stress-relief stretch, and no published figure stands for it. */
+        private static final double PARTIAL_BELOW = 0.01;
 
         /** Refuses a strain that is not positive. */
         public Stretched {
@@ -47,7 +50,8 @@ public sealed interface StressRelief {
 
         @Override
         public Optional<RetainedShare> retained(PublishedRelief published) {
-            return Optional.of(published.stretched());
+            boolean partial = permanentStrain.isPresent() && permanentStrain.getAsDouble() < PARTIAL_BELOW;
+            return partial ? Optional.empty() : Optional.of(published.stretched());
         }
 
         @Override

@@ -137,6 +137,52 @@ class KnownQuenchTest {
                 .value().value(), 0.5 * MPA);
     }
 
+    @Test
+    void aPartialStretchThatNoPublicationCoversEarnsNoCredit() {
+        Computed c = at(plate(75), bath("water20"), new StressRelief.Stretched(OptionalDouble.of(0.004)),
+                face(37.5, 37.5, Restraint.HELD), GrainDirection.L).governing();
+
+        assertEquals(154.1 * MPA, c.value().value(), 0.5 * MPA);
+        assertTrue(c.notes().stream().anyMatch(note -> note.contains("no credit")));
+    }
+
+    /** The least stress of 25 MPa, doubled at a hole through the thickness. */
+    @Test
+    void aHoleInAStretchedPlateDoublesWhatRemains() {
+        FinishedSurface hole = new FinishedSurface(OptionalDouble.of(0), OptionalDouble.of(75 * MM), Restraint.FREE,
+                false, Optional.of(GrainDirection.ST), OptionalDouble.empty());
+
+        assertEquals(50 * MPA, at(plate(75), bath("water20"), new StressRelief.Stretched(OptionalDouble.of(0.02)),
+                hole, GrainDirection.LT).governing().value().value(), 0.5 * MPA);
+    }
+
+    /** The two-dimensional check, width over thickness 4: about 200 MPa along L, 0.55 thicknesses inside the edge. */
+    @Test
+    void alongTheGrainAPlateCarriesMoreNearItsEdgesThanInTheMiddle() {
+        FinishedSurface nearEdge = new FinishedSurface(OptionalDouble.of(37.5 * MM), OptionalDouble.of(20 * MM),
+                Restraint.HELD, true, Optional.empty(), OptionalDouble.of(40 * MM));
+
+        assertEquals(200 * MPA, at(plate(75), bath("water20"), NONE, nearEdge, GrainDirection.L).governing().value()
+                .value(), 5 * MPA);
+        assertEquals(154 * MPA, at(plate(75), bath("water20"), NONE, nearEdge, GrainDirection.LT).governing().value()
+                .value(), 1 * MPA);
+    }
+
+    @Test
+    void aNarrowSlotInTheSkinEarnsNoCreditAndOneInTheCoreIsConcentrated() {
+        ResidualStressCase skin = new ResidualStressCase(Quenches.metal("7050"), plate(75), bath("water20"), NONE,
+                face(10, 65, Restraint.HELD), GrainDirection.LT, OptionalDouble.empty());
+        ResidualStressCase unknown = new ResidualStressCase(Quenches.metal("7050"), plate(75), new Quench.Unknown(),
+                NONE, face(10, 65, Restraint.HELD), GrainDirection.LT, OptionalDouble.of(386 * MPA));
+
+        Computed root = RESIDUAL.slotRoot(skin, 1 * MM).orElseThrow();
+        assertEquals(-140 * MPA, root.value().value(), 1 * MPA, "as it was");
+        assertTrue(root.validity().inside());
+        assertEquals(386 * MPA, RESIDUAL.slotRoot(unknown, 1 * MM).orElseThrow().value().value(), 1,
+                "0.78 + 2.243 sqrt(10) times 150 MPa, capped");
+        assertFalse(RESIDUAL.slotRoot(skin, 12 * MM).orElseThrow().validity().inside(), "wider than deep");
+    }
+
     /** Robinson et al. 2022 (abstract): 5 mm deep. */
     @Test
     void anUphillQuenchEarnsNoCreditDeeperThanItReaches() {
