@@ -5,34 +5,35 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.shortgrain.part.Drainage;
 import org.shortgrain.part.Environment;
 import org.shortgrain.part.Feature;
 import org.shortgrain.part.Fluid;
 import org.shortgrain.part.Humidity;
-import org.shortgrain.part.Opening;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.reference.FluidTable;
 import org.shortgrain.reference.ZoneTable;
 import org.shortgrain.review.Factor;
-import org.shortgrain.review.FactorJudgement;
-import org.shortgrain.review.FactorState;
 import org.shortgrain.rulebook.facts.Zone;
 
 /**
- * Judges whether a place can be wet.
+ * Judges how wet a place is.
  *
- * <p>A place counts as dry only by evidence: a zone of the driest class, humidity on record, no fluid, and no water held.
- * Coating, sealant and paint delay attack and are not counted here. A zone that is not stated leaves the factor unknown.
+ * <p>A place counts as dry only by evidence: a zone of the driest class, humidity on record, metal above the dew point, no
+ * fluid, and no water held. Coating, sealant and paint delay attack and are not counted here. A zone that is not stated
+ * leaves the factor unknown.
  */
 final class EnvironmentJudge {
 
     /** Relative humidity up to which a controlled zone counts as dry: 40 %, scale of the wetness classes. */
-    private static final double DRY = 0.40;
+    static final double DRY = 0.40;
     /** Wetness class of a controlled, dry zone. */
-    private static final int CONTROLLED = 0;
+    static final int CONTROLLED = 0;
+    /** Wetness class from which water is pooled, or the place immersed. */
+    private static final int POOLED = 4;
+    /** The zone without air, where nothing condenses. */
+    private static final String VACUUM = "orbit_vacuum";
 
     private final ZoneTable zones;
     private final FluidTable fluids;
@@ -58,94 +59,85 @@ final class EnvironmentJudge {
     }
 
     /**
-     * {@return the environment factor at a place}
+     * {@return how wet a place is}
      *
-     * @param description the part
-     * @param feature     the place
-     * @param zone        its zone
+     * @param site the place
+     * @param zone its zone
      */
-    FactorJudgement judge(PartDescription description, Feature feature, Zone zone) {
-        List<String> wet = new ArrayList<>();
-        List<String> open = new ArrayList<>();
-        List<String> dry = new ArrayList<>();
-        fluids(description, wet, open, dry);
-        water(feature, wet, open, dry);
-        if (!zone.isStated()) {
-            open.add("the zone is not stated; the worst of the list is " + zones.worst().name());
-        } else {
-            zone(description, zone, wet, open, dry);
+    Wetness judge(Site site, Zone zone) {
+        Optional<ZoneTable.Zone> wettest = wettest(zone);
+        List<Sign> signs = new ArrayList<>();
+        wettest.ifPresentOrElse(one -> zone(site, one, signs), () -> signs.add(
+                Sign.open("the zone is not stated; the worst of the list is " + zones.worst().name())));
+        fluids(site.description(), signs);
+        signs.addAll(WaterReading.at(site, wettest));
+        Wetness wetness = Wetness.of(signs, wettest.isPresent());
+        if (wetness.state() == Wetness.State.UNKNOWN) {
+            signs.forEach(sign -> sign.ask().ifPresent(ask -> site.ask(Factor.ENVIRONMENT, ask.text(), ask.why(),
+                    Optional.of("the place counts as one that may hold water"), ask.at())));
         }
-        if (!wet.isEmpty() && zone.isStated()) {
-            return new FactorJudgement(Factor.ENVIRONMENT, FactorState.PRESENT, wet);
-        }
-        if (!open.isEmpty()) {
-            open.addAll(0, wet);
-            return new FactorJudgement(Factor.ENVIRONMENT, FactorState.UNKNOWN, open);
-        }
-        return new FactorJudgement(Factor.ENVIRONMENT, FactorState.ABSENT, dry);
+        return wetness;
     }
 
-    private void zone(PartDescription description, Zone zone, List<String> wet, List<String> open, List<String> dry) {
-        ZoneTable.Zone worst = zone.names().stream().flatMap(name -> zones.find(name).stream())
-                .max(Comparator.comparingInt(one -> one.wetness().rank())).orElseThrow();
-        String words = String.format(Locale.ROOT, "zone %s: %s, %s", worst.word(), worst.wetness().code(),
-                worst.wetness().meaning());
-        if (worst.wetness().rank() > CONTROLLED) {
-            wet.add(words);
+    private Optional<ZoneTable.Zone> wettest(Zone zone) {
+        return zone.names().stream().flatMap(name -> zones.find(name).stream())
+                .max(Comparator.comparingInt(one -> one.wetness().rank()));
+    }
+
+    private static void zone(Site site, ZoneTable.Zone wettest, List<Sign> signs) {
+        String words = String.format(Locale.ROOT, "zone %s: %s, %s", wettest.word(), wettest.wetness().code(),
+                wettest.wetness().meaning());
+        if (wettest.wetness().rank() >= POOLED) {
+            signs.add(Sign.stands(words));
+        } else if (wettest.wetness().rank() > CONTROLLED) {
+            signs.add(Sign.comes(words));
+        } else {
+            controlled(site, wettest, words, signs);
+        }
+    }
+
+    private static void controlled(Site site, ZoneTable.Zone zone, String words, List<Sign> signs) {
+        Stated<Humidity> humidity = site.description().environment().field(Environment::humidity);
+        if (humidity.isMissing() || humidity.isNone()) {
+            signs.add(Sign.open(words + "; but no humidity is stated"));
             return;
         }
-        Stated<Humidity> humidity = description.environment().field(Environment::humidity);
-        boolean recorded = humidity.surely(one -> one.relative().map(Range::highest).orElse(1.0) <= DRY
-                || one.word().filter(Humidity.HumidityWord.DRY::equals).isPresent());
-        if (recorded) {
-            dry.add(words + "; humidity on record");
-        } else if (humidity.isKnown()) {
-            wet.add(words + "; but the humidity stated is above " + Math.round(DRY * 100) + " %");
-        } else {
-            open.add(words + "; but no humidity is stated");
+        double greatest = humidity.candidates().stream().mapToDouble(EnvironmentJudge::greatest).max().orElseThrow();
+        if (greatest > DRY) {
+            signs.add(Sign.comes(String.format(Locale.ROOT, "%s; but the humidity stated, up to %.0f %%, is above %.0f %%",
+                    words, greatest * 100, DRY * 100)));
+            return;
+        }
+        signs.add(Sign.dry(String.format(Locale.ROOT, "%s; humidity on record, up to %.0f %%", words, greatest * 100)));
+        if (greatest > 0 && !zone.word().equals(VACUUM)) {
+            signs.add(new CondensationReading(site).onMetal(zone, greatest));
         }
     }
 
-    private void fluids(PartDescription description, List<String> wet, List<String> open, List<String> dry) {
+    /** Greatest relative humidity that a statement allows: the word dry stands for the limit of the driest class. */
+    private static double greatest(Humidity humidity) {
+        boolean dry = humidity.word().filter(Humidity.HumidityWord.DRY::equals).isPresent();
+        return humidity.relative().map(Range::highest).orElse(dry ? DRY : 1.0);
+    }
+
+    private void fluids(PartDescription description, List<Sign> signs) {
         Stated<List<Fluid>> stated = description.environment().field(Environment::fluids);
         if (stated.isMissing()) {
-            open.add("whether fluids wet the part is not stated");
+            signs.add(Sign.open("whether fluids wet the part is not stated"));
         }
         if (stated.isNone()) {
-            dry.add("no fluid wets the part, as stated");
+            signs.add(Sign.dry("no fluid wets the part, as stated"));
         }
         for (Fluid fluid : stated.candidates().stream().flatMap(List::stream).toList()) {
             String name = fluid.name().single().orElse("fluid of unknown name");
             FluidTable.Electrolyte carries = fluid.name().single().flatMap(fluids::find)
                     .map(FluidTable.Fluid::electrolyte).orElse(FluidTable.Electrolyte.UNKNOWN);
-            switch (carries) {
-                case YES -> wet.add(name.replace('_', ' ') + " wets the part");
-                case UNKNOWN -> open.add("whether " + name.replace('_', ' ') + " holds water is not known");
-                case NO -> dry.add(name.replace('_', ' ') + " holds no water");
-            }
-        }
-    }
-
-    private static void water(Feature feature, List<String> wet, List<String> open, List<String> dry) {
-        Stated<Drainage> stated = feature.drainage();
-        if (stated.isNone()) {
-            dry.add("water cannot stand here, as stated");
-            return;
-        }
-        Optional<Drainage> drainage = stated.single();
-        if (drainage.isEmpty()) {
-            open.add("whether water stands here is not stated");
-            return;
-        }
-        Stated<Boolean> holds = drainage.get().holdsWater();
-        if (holds.is(true)) {
-            wet.add("water stands here, as stated");
-        } else if (holds.is(false)) {
-            dry.add("no water stands here, as stated");
-        } else if (drainage.get().opening().is(Opening.UP) && drainage.get().drainHoles().isNone()) {
-            wet.add("the place opens upwards and has no drain hole");
-        } else if (drainage.get().opening().isMissing()) {
-            open.add("where the place opens to is not stated");
+            String words = name.replace('_', ' ');
+            signs.add(switch (carries) {
+                case YES -> Sign.comes(words + " wets the part");
+                case UNKNOWN -> Sign.open("whether " + words + " holds water is not known");
+                case NO -> Sign.dry(words + " holds no water");
+            });
         }
     }
 }

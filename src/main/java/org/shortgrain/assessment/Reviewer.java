@@ -103,7 +103,7 @@ public final class Reviewer {
             int before = ledger.calculations().size();
             StressJudge.Judged judged = stress.judge(site, limits, factor, pulled.certain());
             Zone zone = environment.zone(description, Optional.of(feature));
-            FactorJudgement wet = environment.judge(description, feature, zone);
+            FactorJudgement wet = environment.judge(site, zone).judgement();
             FactorJudgement prone = materialJudgement(pulled, material);
             List<Computed> computed = ledger.calculations().stream().skip(before).map(Calculation::computed).toList();
             places.add(new Place(part, feature, id, pulled.all(), zone, prone, judged.judgement(), wet,

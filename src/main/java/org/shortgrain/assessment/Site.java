@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Direction;
 import org.shortgrain.mechanics.GrainAxes;
 import org.shortgrain.part.Axis;
@@ -127,6 +128,16 @@ record Site(PartDescription description, Feature feature, String id, Set<GrainDi
     void ask(Factor factor, String text, String why, Optional<String> standIn, Location at) {
         ledger.ask(new Ledger.Asked(Optional.empty(), Question.Role.JUDGING, factor, Optional.of(id), text, why,
                 standIn, at));
+    }
+
+    /**
+     * Writes down a number computed at this place.
+     *
+     * @param computed the number
+     * @return its number in the report
+     */
+    String write(Computed computed) {
+        return ledger.computed(Optional.of(id), computed);
     }
 
     /**

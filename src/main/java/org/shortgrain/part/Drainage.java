@@ -8,10 +8,12 @@ import java.util.List;
  * @param holdsWater whether water stands here, when no geometry is given
  * @param opening where the opening faces when installed
  * @param depth depth
- * @param length length
+ * @param length length, fore and aft
  * @param width width
- * @param volume volume
- * @param profile floor of the cavity as points along its length, where it is no box
+ * @param volume volume inside
+ * @param gap gap between joined faces, which draws water in
+ * @param profile floor of the cavity as points along its length, end walls among them, where it is no box; water runs off
+ *        over its first and last point
  * @param attitude attitudes in which the part rests
  * @param drainHoles drain holes, or none
  * @param vented whether air can come in when water runs out
@@ -23,10 +25,13 @@ public record Drainage(
         @Meaning("Whether water stands here, when no geometry is given.") Stated<Boolean> holdsWater,
         @Meaning("Where the opening faces when installed.") Stated<Opening> opening,
         @In(Dimension.LENGTH) @Meaning("Depth.") Stated<Range> depth,
-        @In(Dimension.LENGTH) @Meaning("Length.") Stated<Range> length,
+        @In(Dimension.LENGTH) @Meaning("Length, fore and aft.") Stated<Range> length,
         @In(Dimension.LENGTH) @Meaning("Width.") Stated<Range> width,
-        @In(Dimension.VOLUME) @Meaning("Volume.") Stated<Range> volume,
-        @Meaning("Floor of the cavity as points along its length, where it is no box.")
+        @In(Dimension.VOLUME) @Meaning("Volume inside.") Stated<Range> volume,
+        @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Gap between joined faces, which draws water in.")
+        Stated<Range> gap,
+        @Meaning("Floor of the cavity as points along its length, end walls among them, where it is no box. Water runs off "
+                + "over its first and last point.")
         Stated<List<ProfilePoint>> profile,
         @Meaning("Attitudes in which the part rests.") Stated<Attitudes> attitude,
         @Meaning("Drain holes, or none.") Stated<List<DrainHole>> drainHoles,

@@ -20,6 +20,9 @@ final class Numbers {
     private static final double GIGAPASCALS_FROM = 1e10;
     private static final double DEGREES_PER_RADIAN = 180 / Math.PI;
     private static final double HOUR = 3600;
+    /** Masses below this (kg) read more easily in grams. */
+    private static final double GRAMS_BELOW = 0.1;
+    private static final double GRAMS_PER_KILOGRAM = 1e3;
 
     private final Units units;
     private final Unit figureStress;
@@ -81,6 +84,7 @@ final class Numbers {
             case DEGREE_CELSIUS -> Shown.of(Unit.CELSIUS, "\u00b0C");
             case PER_KELVIN -> Shown.of("10\u207b\u2076/K", 1e6);
             case SECOND -> size >= HOUR ? Shown.of(Unit.HOUR) : Shown.of(Unit.SECOND);
+            case KILOGRAM -> size < GRAMS_BELOW ? Shown.of("g", GRAMS_PER_KILOGRAM) : Shown.of("kg", 1);
             case RADIAN -> Shown.of("\u00b0", DEGREES_PER_RADIAN);
             case ONE -> Shown.of("", 1);
             default -> Shown.of(unit.symbol(), 1);

@@ -41,7 +41,7 @@ public record Drain(DrainHole stated) {
         if (stated.diameter().isMissing()) {
             open.add("its diameter");
         }
-        if (stated.atLowestPoint().isMissing()) {
+        if (stated.atLowestPoint().isMissing() && stated.fromLowEnd().isMissing()) {
             open.add("whether it lies at the lowest point");
         }
         if (stated.pathContinues().isMissing()) {

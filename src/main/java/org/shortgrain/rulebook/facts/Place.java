@@ -460,9 +460,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return whether sealant or inhibitor is put on where a drain hole is, and nobody looks at the hole after it} */
     public boolean mayPlugDrain() {
-        Optional<Step> last = route().last("seal", "cpc").filter(step -> step.isAt(id));
-        return cavity().isDrilled() && last.isPresent() && route().ofKind("inspection").stream()
-                .noneMatch(step -> step.position() > last.get().position() && step.mentions("drain"));
+        return cavity().isDrilled() && route().sealsOverDrain(id);
     }
 
     /** {@return the finish that holds here} */

@@ -91,6 +91,17 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
     }
 
     /**
+     * {@return whether the last sealant or inhibitor of the card goes on at a place, and no later inspection names a drain}
+     *
+     * @param feature the place
+     */
+    public boolean sealsOverDrain(String feature) {
+        Optional<Step> last = last("seal", "cpc").filter(step -> step.isAt(feature));
+        return last.isPresent() && ofKind("inspection").stream()
+                .noneMatch(step -> step.position() > last.get().position() && step.mentions("drain"));
+    }
+
+    /**
      * {@return whether some operation stands after a step}
      *
      * @param step       the step

@@ -1,0 +1,127 @@
+package org.shortgrain.assessment;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.condensation.CavityCondensation;
+import org.shortgrain.mechanics.condensation.DewPoint;
+import org.shortgrain.part.Environment;
+import org.shortgrain.part.Humidity;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
+import org.shortgrain.reference.ZoneTable;
+import org.shortgrain.terms.Citation;
+import org.shortgrain.terms.SourceStatus;
+
+/** Water out of the air at a place: in a closed hollow, and on metal that is colder than dry-rated air lets it be. */
+final class CondensationReading {
+
+    /** Temperature of room air (degC). Common practice. */
+    private static final double ROOM = 20;
+    /** Usual, coolest and warmest air that a hollow takes in (degC): 35 degC is about the highest dew point on record. */
+    private static final Band OUTSIDE = new Band(25, 15, 35);
+    private static final Citation OUTSIDE_BASIS = new Citation("common-practice",
+            "air taken in by a hollow: 25 degC, from 15 to 35 degC", SourceStatus.COMMON_PRACTICE);
+    /** Relative humidity of air of which nothing is stated, or that is stated to be moist: from the 60 % that crack the more
+     * susceptible alloys to saturation. */
+    private static final Band MOIST = new Band(0.80, 0.60, 1.00);
+    private static final Citation MOIST_BASIS = new Citation("def-stan-00-970-leaflet-7", "2.3", SourceStatus.READ);
+    /** A change of air every day. */
+    private static final double DAYS_OF_A_YEAR = 365;
+    private static final double GRAMS = 1e3;
+
+    private final Site site;
+
+    CondensationReading(Site site) {
+        this.site = site;
+    }
+
+    /**
+     * {@return what condenses in a closed hollow; empty where its volume is not stated}
+     *
+     * @param volume  inner volume (m3)
+     * @param zone    zone, for the coldest temperature where none is stated
+     * @param breathes whether air is changed again and again
+     */
+    Optional<Found> inside(Optional<Given> volume, Optional<ZoneTable.Zone> zone, boolean breathes) {
+        Optional<Given> coldest = coldest(zone);
+        if (volume.isEmpty() || coldest.isEmpty()) {
+            return Optional.empty();
+        }
+        CavityCondensation cavity = new CavityCondensation(volume.get(), takenIn(), humidity(), coldest.get());
+        String id = site.write(cavity.perCycle());
+        String words = String.format(Locale.ROOT, "%.2g g condense in one cooling to %.0f degC, at most %.2g g (%s)",
+                cavity.perCycle().value().value() * GRAMS, coldest.get().value().low(),
+                cavity.perCycle().value().high() * GRAMS, id);
+        if (breathes) {
+            var year = cavity.perYear(Given.exact(DAYS_OF_A_YEAR, "a change of air every day, taken for granted"));
+            String yearId = site.write(year);
+            words += String.format(Locale.ROOT, ", %.2g g in a year of daily cycles, at most %.2g g (%s)",
+                    year.value().value() * GRAMS, year.value().high() * GRAMS, yearId);
+        }
+        return Optional.of(new Found(cavity.mayCondense(), words + (cavity.mayFreeze() ? ", as frost first" : "")));
+    }
+
+    /**
+     * What was found of a closed hollow.
+     *
+     * @param condenses whether water can condense
+     * @param words     how much, for the reasons
+     */
+    record Found(boolean condenses, String words) {
+    }
+
+    /**
+     * {@return whether metal stays above the dew point of air that is on record as dry}
+     *
+     * @param zone     the zone
+     * @param relative greatest relative humidity on record, as a share above 0
+     */
+    Sign onMetal(ZoneTable.Zone zone, double relative) {
+        Given air = Given.exact(Math.min(ROOM, warmest(zone)), "room air, or the warmest stated if that is colder");
+        DewPoint dew = new DewPoint(air, Given.exact(relative, "greatest humidity on record"));
+        double coldest = coldest(Optional.of(zone)).orElseThrow().value().low();
+        String id = site.write(dew.computed());
+        double point = dew.computed().value().high();
+        String words = String.format(Locale.ROOT, "dew point %.1f degC of air at %.0f degC and %.0f %% (%s), coldest metal"
+                + " %.0f degC", point, air.value().value(), relative * 100, id, coldest);
+        return coldest >= point ? Sign.dry(words + ": stays above it")
+                : Sign.open(words + ": it lies below, so that dew or frost can form; what keeps warm air away is not stated");
+    }
+
+    private double warmest(ZoneTable.Zone zone) {
+        return site.temperature().map(Range::highest).orElse(zone.maxCelsius());
+    }
+
+    private Optional<Given> coldest(Optional<ZoneTable.Zone> zone) {
+        Optional<Given> stated = site.temperature().map(range -> Given.exact(range.lowest(), "coldest temperature stated"));
+        if (stated.isPresent() || zone.isEmpty()) {
+            return stated;
+        }
+        site.assume(String.format(Locale.ROOT, "no temperature is stated; the coldest of zone %s, %.0f degC, is taken",
+                zone.get().word(), zone.get().minCelsius()), zone.get().source());
+        return Optional.of(Given.exact(zone.get().minCelsius(), "coldest of zone " + zone.get().word()));
+    }
+
+    private Given takenIn() {
+        double warmest = site.temperature().map(Range::highest).orElse(OUTSIDE.high());
+        Band air = new Band(Math.min(OUTSIDE.value(), warmest), Math.min(OUTSIDE.low(), warmest),
+                Math.min(OUTSIDE.high(), warmest));
+        return new Given(air, "air that the hollow takes in, usual and extreme", Optional.of(OUTSIDE_BASIS));
+    }
+
+    private Given humidity() {
+        Stated<Humidity> stated = site.description().environment().field(Environment::humidity);
+        Optional<Range> relative = stated.single().flatMap(Humidity::relative);
+        if (relative.isPresent()) {
+            return Given.limits(relative.get().lowest(), relative.get().highest(), "humidity as stated");
+        }
+        if (stated.surely(one -> one.word().filter(Humidity.HumidityWord.DRY::equals).isPresent())) {
+            return Given.limits(0, EnvironmentJudge.DRY, "stated to be dry");
+        }
+        site.assume(String.format(Locale.ROOT, "air of %.0f to %.0f %% humidity is taken into the hollow",
+                MOIST.low() * 100, MOIST.high() * 100), MOIST_BASIS);
+        return new Given(MOIST, "moist air", Optional.of(MOIST_BASIS));
+    }
+}

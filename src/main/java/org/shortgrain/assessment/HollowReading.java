@@ -1,0 +1,159 @@
+package org.shortgrain.assessment;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.water.Floor;
+import org.shortgrain.mechanics.water.Hollow;
+import org.shortgrain.mechanics.water.Rest;
+import org.shortgrain.mechanics.water.Tilt;
+import org.shortgrain.part.Attitude;
+import org.shortgrain.part.Attitudes;
+import org.shortgrain.part.Drainage;
+import org.shortgrain.part.Opening;
+import org.shortgrain.part.ProfilePoint;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
+
+/**
+ * A hollow as the description states it, in the terms of the computation.
+ *
+ * <p>The attitude counts as declared when those on the ground and in flight are stated, or stated as none. Until then the
+ * hollow is taken in the worst attitude of all. An opening that is not stated is taken as facing up.
+ *
+ * @param opening  where it opens, the worst of several; up if not stated
+ * @param certain  whether that is stated
+ * @param shape    the hollow; empty where a dimension is missing
+ * @param rests    the attitudes; any, where they are not declared
+ * @param declared whether they are declared
+ */
+record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, List<Rest> rests, boolean declared) {
+
+    /** Openings, the worst for water first. */
+    private static final List<Opening> WORST_FIRST = List.of(Opening.UP, Opening.CLOSED, Opening.SIDE, Opening.DOWN);
+
+    /** Copies the list. */
+    HollowReading {
+        rests = List.copyOf(rests);
+    }
+
+    /**
+     * {@return what is stated of a hollow}
+     *
+     * @param site   the place, for what is taken for granted
+     * @param stated the drainage there
+     */
+    static HollowReading of(Site site, Drainage stated) {
+        List<Opening> openings = stated.opening().candidates();
+        Opening worst = WORST_FIRST.stream().filter(openings::contains).findFirst().orElse(Opening.UP);
+        Optional<List<Rest>> rests = rests(site, stated);
+        return new HollowReading(worst, openings.size() == 1, shape(stated, worst), rests.orElse(List.of(Rest.any())),
+                rests.isPresent());
+    }
+
+    private static Optional<Hollow> shape(Drainage stated, Opening opening) {
+        Optional<Given> width = given(stated.width(), "width");
+        Optional<Given> depth = given(stated.depth(), "depth");
+        Optional<Given> length = given(stated.length(), "length");
+        boolean down = opening == Opening.DOWN;
+        boolean box = width.isPresent() && depth.isPresent() && length.isPresent();
+        Optional<Floor> floor = stated.profile().single().flatMap(HollowReading::floor);
+        if (floor.isPresent() && width.isPresent() && (opening == Opening.UP || down)) {
+            return Optional.of(new Hollow.Profiled(floor.get(), width.get(), depth, down));
+        }
+        if (!box || stated.profile().isKnown()) {
+            return Optional.empty();
+        }
+        return Optional.of(switch (opening) {
+            case UP, DOWN -> new Hollow.Box(length.get(), width.get(), depth.get(), down);
+            case SIDE -> new Hollow.OnItsSide(length.get(), width.get(), depth.get());
+            case CLOSED -> new Hollow.Closed(length.get(), width.get(), depth.get());
+        });
+    }
+
+    /** The floor line, if every point is stated and they run one way; from the rear forwards. */
+    private static Optional<Floor> floor(List<ProfilePoint> stated) {
+        List<Floor.Point> points = new ArrayList<>();
+        for (ProfilePoint point : stated) {
+            Optional<Range> x = point.x().single();
+            Optional<Range> z = point.z().single();
+            if (x.isEmpty() || z.isEmpty()) {
+                return Optional.empty();
+            }
+            points.add(new Floor.Point(x.get().middle(), z.get().middle()));
+        }
+        if (points.size() > 1 && points.get(0).x() > points.get(points.size() - 1).x()) {
+            Collections.reverse(points);
+        }
+        try {
+            return Optional.of(new Floor(points));
+        } catch (IllegalArgumentException runsBack) {
+            return Optional.empty();
+        }
+    }
+
+    /** {@return a length that the description states, above 0; empty if it does not} */
+    static Optional<Given> given(Stated<Range> stated, String origin) {
+        return stated.single().filter(range -> range.lowest() > 0).map(range -> Given.limits(range.lowest(),
+                range.highest(), origin + " as stated, " + range.entered()));
+    }
+
+    private static Optional<List<Rest>> rests(Site site, Drainage stated) {
+        Stated<Attitudes> attitudes = stated.attitude();
+        if (attitudes.field(Attitudes::ground).isMissing() || attitudes.field(Attitudes::flight).isMissing()) {
+            return Optional.empty();
+        }
+        List<Rest> rests = new ArrayList<>();
+        boolean whole = add(site, attitudes, Attitudes::ground, "on the ground", rests)
+                && add(site, attitudes, Attitudes::flight, "in flight", rests)
+                && add(site, attitudes, Attitudes::parked, "parked", rests)
+                && add(site, attitudes, Attitudes::transport, "in transport", rests);
+        return whole && !rests.isEmpty() ? Optional.of(rests) : Optional.empty();
+    }
+
+    /** Adds an attitude; false where it is stated only in part. One that is not stated, or stated as none, adds nothing. */
+    private static boolean add(Site site, Stated<Attitudes> attitudes, Function<Attitudes, Stated<Attitude>> which,
+            String name, List<Rest> rests) {
+        Stated<Attitude> one = attitudes.field(which);
+        if (!one.isKnown()) {
+            return true;
+        }
+        Optional<Band> pitch = angle(one.field(Attitude::pitch));
+        Optional<Band> roll = angle(one.field(Attitude::roll));
+        if (pitch.isEmpty()) {
+            return false;
+        }
+        if (roll.isEmpty()) {
+            site.ledger().assume(site.id() + ": " + name + " the roll is not stated; 0 degrees are taken",
+                    org.shortgrain.review.Assumption.Effect.UNKNOWN);
+        }
+        rests.add(Rest.of(name, pitch.get(), roll.orElse(Band.exact(0))));
+        return true;
+    }
+
+    /** An angle: of alternatives the whole range. */
+    private static Optional<Band> angle(Stated<Range> stated) {
+        if (!stated.isKnown()) {
+            return Optional.empty();
+        }
+        double low = stated.candidates().stream().mapToDouble(Range::lowest).min().orElseThrow();
+        double high = stated.candidates().stream().mapToDouble(Range::highest).max().orElseThrow();
+        return Optional.of(new Band((low + high) / 2, low, high));
+    }
+
+    /** {@return the tilt that says which end of the floor lies low: the first attitude that is not level along the length} */
+    Tilt lengthwise() {
+        return rests.stream().flatMap(rest -> rest.tilts().stream()).filter(tilt -> tilt.along() != 0).findFirst()
+                .orElse(Tilt.LEVEL);
+    }
+
+    /** {@return the tilt that says which side of the floor lies low: the first attitude that is not level across it} */
+    Tilt sideways() {
+        return rests.stream().flatMap(rest -> rest.tilts().stream()).filter(tilt -> tilt.across() != 0).findFirst()
+                .orElse(Tilt.LEVEL);
+    }
+}
