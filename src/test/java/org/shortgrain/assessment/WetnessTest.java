@@ -137,6 +137,7 @@ class WetnessTest {
         assertEquals(millilitres * 1e-6, high(review, "water.standing-volume"), 5e-10);
         assertTrue(reasons(review).contains(String.format(java.util.Locale.ROOT, "%.1f mm deep", millimetres)),
                 reasons(review));
+        assertEquals(expected.equals("wet"), raised(review).contains("DRAINAGE-25"));
     }
 
     /** Drainage value 5: the other way up the same hole is at the high end. Its far edge counts there: 185 mm less 9.525. */
@@ -147,6 +148,7 @@ class WetnessTest {
         assertWetness("wet", FactorState.PRESENT, review);
         assertEquals((185 - 9.525) * 1e-3 * Math.tan(Math.toRadians(3)), high(review, "water.standing-depth"), 1e-12);
         assertTrue(reasons(review).contains("in flight, pitch -3.0 deg"), reasons(review));
+        assertTrue(raised(review).containsAll(Set.of("DRAINAGE-25", "DRAINAGE-09")), raised(review)::toString);
     }
 
     /** Drainage value 7, as a floor line: a boss of 6 mm round the drain keeps the floor wet. */

@@ -453,6 +453,11 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return new Cavity(drainage());
     }
 
+    /** {@return the water computed to stay here with its drain holes as they lie} */
+    public Standing standing() {
+        return new Standing(computed("water.standing-depth"), computed("water.standing-volume"));
+    }
+
     /** {@return whether water is caught here for certain: an open cup in a zone that is moist, or not stated} */
     public boolean trapsWater() {
         return zone.mayBeMoist() && cavity().isCup() && !cavity().isStatedToStayEmpty();
