@@ -66,15 +66,9 @@ record Caught(StandingWater water, Computed depth, Computed volume, String words
         return depth.value().high() <= DrainHole.film();
     }
 
-    /** {@return area of the floor of a box (m2); empty for other shapes} */
+    /** {@return area of the floor (m2); empty for a hollow on its side, which has none} */
     Optional<Given> plan() {
-        if (!(water.hollow() instanceof Hollow.Box || water.hollow() instanceof Hollow.Closed)) {
-            return Optional.empty();
-        }
-        Band length = water.hollow().sizes().get(0).value();
-        Band width = water.hollow().sizes().get(1).value();
-        Band area = new Band(length.value() * width.value(), length.low() * width.low(), length.high() * width.high());
-        return Optional.of(new Given(area, "length x width", Optional.empty()));
+        return water.hollow().plan().map(area -> new Given(area, "length x width", Optional.empty()));
     }
 
     /** {@return the limit between a film and standing water, in words} */

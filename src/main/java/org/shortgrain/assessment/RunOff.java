@@ -123,7 +123,7 @@ record RunOff(Site site, Drainage stated, HollowReading hollow, List<DrainReadin
         return new StandingWater(caught.water().hollow(), hollow.rests(), holes).depth().value().low();
     }
 
-    /** How long the holes that count take, and what surface tension leaves; for a box, whose floor area is known. */
+    /** How long the holes that count take, and what surface tension leaves. */
     private void outflow(Caught caught) {
         List<DrainHole> open = drains.stream().filter(DrainReading::counts).flatMap(one -> one.drain().stream()).toList();
         Optional<Given> plan = caught.plan();

@@ -61,7 +61,7 @@ public record DrainTime(Given plan, Given holes, Given full, Given left) {
     /** {@return the time from full to where surface tension stops the flow, {@code water.drain-time} (s)} */
     public Computed computed() {
         Given coefficient = new Given(Band.exact(SHARP_EDGE), "plain sharp-edged hole", Optional.of(Sources.DISCHARGE));
-        return new Computed("water.drain-time", "Time in which the hollow empties through its holes, at most",
+        return new Computed("water.drain-time", "Time in which the hollow empties through its holes",
                 SiUnit.SECOND, time(left.value()), "t = 2 A (sqrt(h1) - sqrt(h2))/(Cd a sqrt(2 g))",
                 List.of(plan.as("A", "area of the water surface", SiUnit.SQUARE_METRE),
                         full.as("h1", "head when full", SiUnit.METRE),
@@ -71,7 +71,8 @@ public record DrainTime(Given plan, Given holes, Given full, Given left) {
                 List.of(new Step("t0", "time to the last drop, were there no surface tension", SiUnit.SECOND,
                         time(Band.exact(0)))),
                 "limits of every input", validity(), List.of(Sources.TORRICELLI, Sources.DISCHARGE),
-                List.of("Upright walls and free entry of air; the last millimetres run slower."), List.of());
+                List.of("Upright walls, so that a hollow that narrows downwards empties sooner; free entry of air; the last"
+                        + " millimetres run slower."), List.of());
     }
 
     private Band time(Band last) {

@@ -9,7 +9,7 @@ import org.shortgrain.mechanics.SiUnit;
 /** Where a drain hole stands in the floor of a hollow. */
 public sealed interface Hole {
 
-    /** {@return its dimensions, in the order in which {@link #outlet} takes them (m)} */
+    /** {@return its dimensions whose limits are carried, in the order in which {@link #outlet} takes them (m)} */
     List<Given> sizes();
 
     /** {@return its dimensions as inputs} */
@@ -61,7 +61,7 @@ public sealed interface Hole {
      *
      * @param end      the end
      * @param near     distance from that end to the near edge of the hole (m)
-     * @param diameter diameter (m)
+     * @param diameter diameter (m); its best value says where the far edge lies
      */
     record FromEnd(End end, Given near, Given diameter) implements Hole {
 
@@ -75,7 +75,7 @@ public sealed interface Hole {
 
         @Override
         public List<Given> sizes() {
-            return List.of(near, diameter);
+            return List.of(near);
         }
 
         @Override
@@ -87,9 +87,10 @@ public sealed interface Hole {
 
         @Override
         public Outlet outlet(Floor floor, double width, double... sizes) {
-            double fromEnd = sizes[0] + sizes[1] / 2;
+            double wide = diameter.value().value();
+            double fromEnd = sizes[0] + wide / 2;
             return new Outlet(end == End.REAR ? floor.rear() + fromEnd : floor.front() - fromEnd, OptionalDouble.empty(),
-                    sizes[1], 0);
+                    wide, 0);
         }
 
         @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed.Input;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.SiUnit;
@@ -38,8 +39,16 @@ public sealed interface Hollow {
      */
     double capacity(double... sizes);
 
+    /** {@return area of its floor as drawn (m2); empty where the floor is not the lower side} */
+    Optional<Band> plan();
+
     /** {@return what is taken for granted of its shape} */
     String statement();
+
+    private static Optional<Band> area(Band length, Band width) {
+        return Optional.of(new Band(length.value() * width.value(), length.low() * width.low(),
+                length.high() * width.high()));
+    }
 
     private static List<Input> box(Given length, Given width, Given depth) {
         return List.of(length.as("L", "length of the hollow, fore and aft", SiUnit.METRE),
@@ -79,6 +88,11 @@ public sealed interface Hollow {
         @Override
         public double capacity(double... sizes) {
             return sizes[0] * sizes[1] * sizes[2];
+        }
+
+        @Override
+        public Optional<Band> plan() {
+            return area(length.value(), width.value());
         }
 
         @Override
@@ -128,6 +142,11 @@ public sealed interface Hollow {
         }
 
         @Override
+        public Optional<Band> plan() {
+            return area(Band.exact(floor.front() - floor.rear()), width.value());
+        }
+
+        @Override
         public String statement() {
             return "Floor as drawn along the length, straight across the width; water runs off over both ends of the line;"
                     + " side walls " + (depth.isPresent() ? "as deep as stated." : "above all water.")
@@ -173,6 +192,11 @@ public sealed interface Hollow {
         }
 
         @Override
+        public Optional<Band> plan() {
+            return Optional.empty();
+        }
+
+        @Override
         public String statement() {
             return "Box that opens sideways; which way is not stated, so that the tilt is taken towards its back and the"
                     + " longer side as the lower.";
@@ -211,6 +235,11 @@ public sealed interface Hollow {
         @Override
         public double capacity(double... sizes) {
             return sizes[0] * sizes[1] * sizes[2];
+        }
+
+        @Override
+        public Optional<Band> plan() {
+            return area(length.value(), width.value());
         }
 
         @Override

@@ -3,6 +3,7 @@ package org.shortgrain.mechanics.water;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
@@ -27,6 +28,9 @@ import org.shortgrain.mechanics.SiUnit;
  */
 public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
 
+    /** Most dimensions with limits whose every combination is looked at; with more, the holes are taken at their best
+     * values. */
+    private static final int MOST_RANGES = 10;
     private static final String EQUATION = "level at a point = min over the ways out of the highest point on the way;"
             + " depth = max(level - floor), volume = integral of (level - floor)";
 
@@ -71,8 +75,17 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
     }
 
     private Band over(List<Rest> some, ToDoubleFunction<Pool> quantity) {
-        Band[] bands = sizes().map(Given::value).toArray(Band[]::new);
+        Band[] bands = Stream.concat(hollow.sizes().stream().map(Given::value), holeBands()).toArray(Band[]::new);
         return Extremes.of(v -> some.stream().mapToDouble(rest -> greatest(rest, quantity, v)).max().orElseThrow(), bands);
+    }
+
+    private Stream<Band> holeBands() {
+        Stream<Band> bands = holes.stream().flatMap(hole -> hole.sizes().stream()).map(Given::value);
+        return hasManyRanges() ? bands.map(band -> Band.exact(band.value())) : bands;
+    }
+
+    private boolean hasManyRanges() {
+        return sizes().filter(given -> !given.value().isExact()).count() > MOST_RANGES;
     }
 
     private Stream<Given> sizes() {
@@ -109,9 +122,9 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
         holes.forEach(hole -> inputs.addAll(hole.inputs()));
         for (Rest rest : rests) {
             inputs.add(new Input("theta", "pitch " + rest.name(), SiUnit.RADIAN, rest.pitch(), rest.name(),
-                    java.util.Optional.empty()));
+                    Optional.empty()));
             inputs.add(new Input("phi", "roll " + rest.name(), SiUnit.RADIAN, rest.roll(), rest.name(),
-                    java.util.Optional.empty()));
+                    Optional.empty()));
         }
         return inputs;
     }
@@ -121,6 +134,9 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
         notes.add("Worst " + worst().name() + ".");
         notes.add("Length taken fore and aft: pitch tilts it lengthwise, roll sideways. Depth square to the floor as drawn.");
         holes.stream().map(Hole::statement).distinct().forEach(notes::add);
+        if (hasManyRanges()) {
+            notes.add("Too many dimensions have limits: the places of the holes are taken at their best values.");
+        }
         return notes;
     }
 }

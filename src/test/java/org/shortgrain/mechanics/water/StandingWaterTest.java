@@ -119,4 +119,13 @@ class StandingWaterTest {
         Computed caught = new StandingWater(POCKET, List.of(ranged), List.of()).volume();
         assertEquals(400, caught.value().value() / ML, 1e-9, "the range passes through level");
     }
+
+    @Test
+    void manyHolesWithTolerancesAreTakenAtTheirBestPlacesAndThatIsSaid() {
+        Hole ranged = new Hole.FromEnd(End.REAR, Given.limits(0.01, 0.02, "test"), given(10));
+        List<Hole> many = java.util.Collections.nCopies(20, ranged);
+        Computed depth = new StandingWater(POCKET, GROUND_AND_FLIGHT, many).depth();
+        assertTrue(depth.notes().stream().anyMatch(note -> note.startsWith("Too many dimensions")));
+        assertEquals(new StandingWater(POCKET, GROUND_AND_FLIGHT, List.of(hole(15))).depth().value(), depth.value());
+    }
 }
