@@ -64,7 +64,8 @@ final class PocketFigures {
         return held;
     }
 
-    /** A hole said to lie at the lowest point is drawn at the low end of the first attitude, any other in the middle. */
+    /** A hole whose distance from the low end is stated is drawn there, one said to lie at the lowest point at the low end of
+     * the first attitude, any other in the middle. */
     private static Optional<PocketAttitudes.Drain> drain(StatedValues stated, String drainage, double length,
             Held first) {
         String hole = drainage + "/drain_holes/0";
@@ -74,7 +75,10 @@ final class PocketFigures {
         boolean lowest = stated.entered(hole + "/at_lowest_point").filter("true"::equals).isPresent();
         boolean open = stated.entered(hole + "/path_continues").filter("true"::equals).isPresent();
         double low = first.pitch() >= 0 ? 0 : length;
-        return Optional.of(new PocketAttitudes.Drain(lowest ? low : length / 2, open));
+        Optional<Double> near = stated.quantity(hole + "/from_low_end");
+        double radius = stated.quantity(hole + "/diameter").orElse(0.0) / 2;
+        double fromLow = near.map(edge -> edge + radius).orElse(lowest ? 0 : length / 2);
+        return Optional.of(new PocketAttitudes.Drain(Math.abs(low - fromLow), open));
     }
 
     private static PocketAttitudes figure(Report report, String place, Pocket pocket, List<Held> held) {
