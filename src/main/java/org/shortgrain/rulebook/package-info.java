@@ -47,12 +47,14 @@
  * </ul>
  *
  * <h2>Its examples</h2>
- * {@code examples/ID.trigger.yaml} makes the rule speak, {@code examples/ID.quiet.yaml} comes near and does not. Each is the
+ * {@code examples/ID.trigger.yaml} makes the rule speak, {@code examples/ID.quiet.yaml} comes near and does not. Where one
+ * near miss does not show every condition of the rule, {@code ID.quiet-2.yaml} and so on show the others. Each is the
  * smallest change of {@code examples/base.yaml}, as a merge patch (RFC 7396) in YAML: a map changes the keys that it
  * names, {@code null} takes a key away, a list takes the place of a list. Features and steps of the route are changed by
  * their names; a new step goes where its number belongs:
  * <pre>{@code
  * # also: WATER-01            (rules that the change raises beside this one, where that cannot be helped)
+ * # from: trigger             (change what the rule's trigger made of the base, not the base)
  * features: {BORE: {stress_direction: ST}}
  * route: {"65": {do: shot_peen}, "70": null}
  * }</pre>

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -22,7 +23,8 @@ import org.junit.jupiter.api.DynamicTest;
 
 /**
  * Holds every rule against its two examples: {@code ID.trigger.yaml} makes it speak, {@code ID.quiet.yaml} comes near and
- * does not. Both are changes of {@code base.yaml}, see {@link ExamplePatch}.
+ * does not. Both are changes of {@code base.yaml}, see {@link ExamplePatch}. A rule may have more of either,
+ * {@code ID.quiet-2.yaml} and so on: one near miss for each of its conditions. Of the base every rule is quiet.
  *
  * <p>The trigger must add that rule to what the base raises and nothing else, except rules that it subsumes or that
  * subsume it, and rules that a comment line of the example names: {@code # also: OTHER-01 OTHER-02}.
@@ -30,11 +32,12 @@ import org.junit.jupiter.api.DynamicTest;
 final class RuleExamples {
 
     private static final Pattern ALSO = Pattern.compile("(?m)^#\\s*also:(.*)$");
-    private static final Pattern NAME = Pattern.compile("(.+)\\.(trigger|quiet)\\.yaml");
 
     private final Map<String, RuleInfo> rules;
     private final Path folder;
     private final Reviewer reviewer;
+    private final Map<String, List<ExampleFile>> further;
+    private Optional<Set<String>> raisedOfBase = Optional.empty();
 
     /** Reviews a description. */
     @FunctionalInterface
@@ -51,41 +54,75 @@ final class RuleExamples {
         this.rules = rules.stream().collect(Collectors.toMap(RuleInfo::id, rule -> rule));
         this.folder = folder;
         this.reviewer = reviewer;
+        this.further = further(folder);
     }
 
-    /** {@return two tests for each rule, and one that no example belongs to no rule} */
+    private static Map<String, List<ExampleFile>> further(Path folder) {
+        try {
+            return ExampleFile.in(folder).stream().filter(example -> example.name().matches(".*-[0-9]+\\.yaml"))
+                    .collect(Collectors.groupingBy(ExampleFile::rule));
+        } catch (IOException unreadable) {
+            return fail(unreadable);
+        }
+    }
+
+    /** {@return two tests for each rule and one for each further example, and one that no example belongs to no rule} */
     Stream<DynamicTest> tests() {
-        Stream<DynamicTest> each = rules.values().stream().sorted(RuleInfo.ORDER).flatMap(rule -> Stream.of(
-                DynamicTest.dynamicTest(rule.id() + " speaks of its trigger", () -> checkTrigger(rule)),
-                DynamicTest.dynamicTest(rule.id() + " is quiet on its near miss", () -> checkQuiet(rule))));
+        Stream<DynamicTest> each = rules.values().stream().sorted(RuleInfo.ORDER).flatMap(this::tests);
         return Stream.concat(each, Stream.of(
                 DynamicTest.dynamicTest("every example belongs to a rule", this::checkNoneIsLeftOver)));
     }
 
-    private void checkTrigger(RuleInfo rule) {
-        String patch = read(rule.id() + ".trigger.yaml");
-        Set<String> raised = new TreeSet<>(reviewer.raised(merged(rule.id() + ".trigger.yaml", patch)));
+    private Stream<DynamicTest> tests(RuleInfo rule) {
+        Stream<DynamicTest> two = Stream.of(
+                DynamicTest.dynamicTest(rule.id() + " speaks of its trigger",
+                        () -> checkTrigger(rule, rule.id() + ".trigger.yaml")),
+                DynamicTest.dynamicTest(rule.id() + " is quiet on its near miss",
+                        () -> checkQuiet(rule, rule.id() + ".quiet.yaml")));
+        Stream<DynamicTest> more = further.getOrDefault(rule.id(), List.of()).stream()
+                .map(example -> DynamicTest.dynamicTest(rule.id() + (example.trigger() ? " speaks of " : " is quiet on ")
+                        + example.name(), () -> check(rule, example)));
+        return Stream.concat(two, more);
+    }
+
+    private void check(RuleInfo rule, ExampleFile example) {
+        if (example.trigger()) {
+            checkTrigger(rule, example.name());
+        } else {
+            checkQuiet(rule, example.name());
+        }
+    }
+
+    private void checkTrigger(RuleInfo rule, String file) {
+        Set<String> raised = new TreeSet<>(reviewer.raised(merged(file)));
         assertTrue(raised.contains(rule.id()), () -> rule.id() + " is silent; raised: " + raised);
         Set<String> added = new TreeSet<>(raised);
-        added.removeAll(reviewer.raised(read("base.yaml")));
+        added.removeAll(ofBase());
         added.removeIf(other -> related(rule, other));
         added.remove(rule.id());
-        assertEquals(new TreeSet<>(also(patch)), added,
+        assertEquals(new TreeSet<>(also(read(file))), added,
                 () -> "rules beside " + rule.id() + " that its trigger adds (name them in '# also:' if they belong)");
     }
 
-    private void checkQuiet(RuleInfo rule) {
-        Set<String> raised = reviewer.raised(merged(rule.id() + ".quiet.yaml", read(rule.id() + ".quiet.yaml")));
+    private void checkQuiet(RuleInfo rule, String file) {
+        assertFalse(ofBase().contains(rule.id()), () -> rule.id() + " speaks of the base");
+        Set<String> raised = reviewer.raised(merged(file));
         assertFalse(raised.contains(rule.id()), () -> rule.id() + " speaks; raised: " + new TreeSet<>(raised));
+    }
+
+    private Set<String> ofBase() {
+        if (raisedOfBase.isEmpty()) {
+            raisedOfBase = Optional.of(reviewer.raised(read(ExampleFile.BASE)));
+        }
+        return raisedOfBase.get();
     }
 
     private void checkNoneIsLeftOver() {
         try (Stream<Path> files = Files.list(folder)) {
             List<String> strangers = new ArrayList<>();
             for (String name : files.map(file -> file.getFileName().toString()).sorted().toList()) {
-                var match = NAME.matcher(name);
-                boolean known = match.matches() ? rules.containsKey(match.group(1)) : !name.endsWith(".yaml")
-                        || name.equals("base.yaml");
+                boolean known = ExampleFile.named(name).map(one -> rules.containsKey(one.rule()))
+                        .orElse(!name.endsWith(".yaml") || name.equals(ExampleFile.BASE));
                 if (!known) {
                     strangers.add(name);
                 }
@@ -96,18 +133,16 @@ final class RuleExamples {
         }
     }
 
-    private String merged(String file, String patch) {
-        String base = read("base.yaml");
-        String merged = ExamplePatch.merged(base, patch);
-        assertFalse(merged.equals(ExamplePatch.merged(base, "{}")), () -> file + " changes nothing");
-        return merged;
+    private String merged(String file) {
+        return ExampleFile.named(file).orElseThrow().description(this::read);
     }
 
     private boolean related(RuleInfo rule, String other) {
-        return below(rule.id()).contains(other) || below(other).contains(rule.id());
+        return below(rules, rule.id()).contains(other) || below(rules, other).contains(rule.id());
     }
 
-    private Set<String> below(String id) {
+    /** {@return the rules that a rule subsumes, directly or through others} */
+    static Set<String> below(Map<String, RuleInfo> rules, String id) {
         Set<String> reached = new LinkedHashSet<>();
         List<String> open = new ArrayList<>(List.of(id));
         while (!open.isEmpty()) {

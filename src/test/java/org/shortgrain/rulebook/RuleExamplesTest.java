@@ -106,6 +106,32 @@ class RuleExamplesTest {
     }
 
     @Test
+    void aFurtherNearMissIsHeldLikeTheFirst() throws IOException {
+        write("WATER-01.quiet-2.yaml", "features: {LUG: {wet: false, hoop: 3}}");
+        assertEquals(List.of(), failing());
+        write("WATER-01.quiet-2.yaml", "features: {LUG: {wet: true, hoop: 3}}");
+        assertFails("WATER-01 is quiet on WATER-01.quiet-2.yaml: WATER-01 speaks");
+    }
+
+    @Test
+    void aNearMissMayStartFromTheTrigger() throws IOException {
+        String trigger = Files.readString(folder.resolve("examples").resolve("WATER-01.trigger.yaml"));
+        assertTrue(trigger.contains("wet: true"), trigger);
+        write("WATER-01.quiet-2.yaml", "# from: trigger\nfeatures: {LUG: {hoop: 3}}");
+        assertFails("WATER-01 is quiet on WATER-01.quiet-2.yaml: WATER-01 speaks");
+        write("WATER-01.quiet-2.yaml", "# from: trigger\nfeatures: {LUG: {wet: false, hoop: 3}}");
+        assertEquals(List.of(), failing());
+    }
+
+    @Test
+    void aFurtherTriggerIsHeldLikeTheFirst() throws IOException {
+        write("WATER-01.trigger-2.yaml", "features: {LUG: {wet: true, hoop: 4}}");
+        assertEquals(List.of(), failing());
+        write("WATER-01.trigger-2.yaml", "features: {LUG: {wet: false, hoop: 4}}");
+        assertFails("WATER-01 speaks of WATER-01.trigger-2.yaml: WATER-01 is silent");
+    }
+
+    @Test
     void anExampleWithoutARuleFails() throws IOException {
         write("WATER-77.quiet.yaml", "features: {LUG: {wet: true}}");
         assertFails("every example belongs to a rule");
