@@ -35,14 +35,6 @@ import org.shortgrain.review.FactorState;
  */
 public record Part(PartDescription description, Metal metal, Route route, Zone zone) {
 
-    /** Thickness from which roughing before the heat treatment is the habit of the trade (m). */
-    private static final double WORTH_ROUGHING = 0.038;
-    /** Thickness above which plate is expected to carry relief digits: 0.25 in (m). */
-    private static final double THIN_PLATE = 0.00635;
-    /** Thickness above which bar, extrusion and hand forging are expected to: 1 in (m). */
-    private static final double THIN_STOCK = 0.0254;
-    private static final double MILLIMETRES = 1000;
-
     /** {@return why the part is reviewed; a design if not stated} */
     public Purpose purpose() {
         return description.review().field(review -> review.purpose()).single().orElse(Purpose.DESIGN);
@@ -93,6 +85,11 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return description.form();
     }
 
+    /** {@return what it is cut from} */
+    public Stock stock() {
+        return new Stock(form());
+    }
+
     /** {@return the product form} */
     public Stated<Product> product() {
         return form().field(Form::product);
@@ -112,12 +109,6 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return isForm(Product.DIE_FORGING, Product.HAND_FORGING, Product.FORGING, Product.RING_ROLLED);
     }
 
-    /** {@return whether it is cut from stock that a mill delivers in its final temper: sheet, plate, bar, extrusion, tube} */
-    public boolean isMillProduct() {
-        return isForm(Product.SHEET, Product.PLATE, Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.EXTRUSION,
-                Product.TUBE);
-    }
-
     /** {@return the section at quench as stated, for texts} */
     public String saySection() {
         return form().field(Form::heatTreatThickness).single().map(Range::entered).orElse("not stated");
@@ -127,29 +118,6 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     public String sayTemperature() {
         return "temperature " + environment().field(Environment::temperature).single().map(Range::entered)
                 .orElse("not stated");
-    }
-
-    /** {@return whether metal flow shaped it, so that its outline does not tell its grain: a forging or an extrusion} */
-    public boolean isFlowShaped() {
-        return isForging() || isForm(Product.EXTRUSION);
-    }
-
-    /** {@return whether it is cut from solid bar or forging} */
-    public boolean isSolidStock() {
-        return isForm(Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.HAND_FORGING, Product.DIE_FORGING,
-                Product.FORGING);
-    }
-
-    /** {@return whether it is a bar that may be worked alike both ways across: not stated to be more than twice as wide as
-     * thick} */
-    public boolean isSquarishBar() {
-        double width = form().field(Form::heatTreatWidth).candidates().stream().mapToDouble(Range::lowest).min().orElse(0);
-        return isForm(Product.BAR_ROLLED, Product.BAR_COLD_FINISHED) && width <= 2 * sectionAtQuench();
-    }
-
-    /** {@return length as stated (m); NaN if not stated, which no comparison holds for} */
-    public double length() {
-        return form().field(Form::length).candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
     }
 
     /**
@@ -191,37 +159,14 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return metal.isHeatTreatable() && !relieved;
     }
 
-    /** {@return whether it is quenched at 38 mm or more and at least twice its thinnest finished section: where roughing
-     * before the heat treatment is the habit of the trade} */
-    public boolean isQuenchedFarTooThick() {
-        double thinnest = form().field(Form::finishedThickness).candidates().stream().mapToDouble(Range::lowest).min()
-                .orElse(Double.NaN);
-        return sectionAtQuench() >= WORTH_ROUGHING && sectionAtQuench() >= 2 * thinnest;
-    }
-
-    /** {@return whether it is bought quenched, thick, and without relief digits: plate above 0.25 in, hand forging, bar or
-     * extrusion above 1 in (where relief digits are expected, MIL-HDBK-5J Table 3.1.2, secondary)} */
+    /** {@return whether it is bought quenched, thick, and nothing says that the mill relieved it} */
     public boolean isThickStockUnrelieved() {
-        boolean thick = isForm(Product.PLATE) && sectionAtQuench() > THIN_PLATE
-                || isForm(Product.HAND_FORGING, Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.EXTRUSION)
-                        && sectionAtQuench() > THIN_STOCK;
-        return thick && isUnrelieved() && route.lastQuench().isEmpty();
+        return stock().isThick() && isUnrelieved() && route.lastQuench().isEmpty();
     }
 
-    /** {@return whether the stress-relief digits are those of another form: 510 and 511 are for what is extruded or drawn,
-     * 54 for what has a die, 51 and 52 not for castings, 52 not for what is rolled thin or extruded (by ANSI H35.1 as
-     * MIL-HDBK-5J Table 3.1.2 has it, secondary)} */
+    /** {@return whether the stress-relief digits are those of another form} */
     public boolean isReliefOfAnotherForm() {
-        if (!product().isKnown()) {
-            return false;
-        }
-        return switch (metal.reliefDigits()) {
-            case "510", "511" -> !isForm(Product.EXTRUSION, Product.TUBE);
-            case "54" -> !isForm(Product.DIE_FORGING, Product.FORGING);
-            case "52" -> isForm(Product.SHEET, Product.BAR_ROLLED, Product.BAR_COLD_FINISHED, Product.EXTRUSION,
-                    Product.CASTING);
-            default -> false;
-        };
+        return stock().hasReliefOfAnotherForm(metal.reliefDigits());
     }
 
     /** {@return whether the temper's digits claim a relief that a quench on the card undid and nothing did again} */
@@ -255,22 +200,10 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return identity().field(Identity::criticality).isOneOf(Criticality.SAFETY_CRITICAL, Criticality.PRIMARY);
     }
 
-    /** {@return the thickest finished section (mm); NaN if not stated, which no comparison but {@code >=} holds for} */
-    public double thickest() {
-        return form().field(Form::finishedThickness).candidates().stream().mapToDouble(Range::highest).max()
-                .orElse(Double.NaN) * MILLIMETRES;
-    }
-
     /** {@return whether cadmium is on it for certain: as its plating, or by an operation on the card} */
     public boolean isCadmiumPlated() {
         boolean stated = surface().field(Surface::plating).surely(plating -> Wording.names(plating.kind(), "cadmium"));
         return stated || route.all("plate").stream().anyMatch(step -> step.mentions("cadmium", "QQ-P-416"));
-    }
-
-    /** {@return whether conductivity, or both hardness and yield strength, are not stated: what shows an over-aged temper} */
-    public boolean isTemperUnproven() {
-        boolean strength = evidence().field(Evidence::hardness).isKnown() || evidence().field(Evidence::yield).isKnown();
-        return !evidence().field(Evidence::conductivity).isKnown() || !strength;
     }
 
     /** {@return whether it is a safety-critical die forging for certain} */
@@ -293,49 +226,9 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return isForging() || isForm(Product.PLATE);
     }
 
-    /** {@return whether neither a report nor an operation shows the grain flow} */
-    public boolean isGrainFlowUnproven() {
-        return !evidence().field(Evidence::grainFlowEtch).isKnown() && !route.has("macro_etch");
-    }
-
-    /** {@return whether no peening record is stated} */
-    public boolean isPeeningUnproven() {
-        return !evidence().field(Evidence::almen).isKnown();
-    }
-
-    /** {@return whether it is stated that there is no bake chart} */
-    public boolean isWithoutBakeChart() {
-        return evidence().field(Evidence::bakeChart).isNone();
-    }
-
-    /** {@return whether nothing is stated of a bake chart} */
-    public boolean isBakeChartOpen() {
-        return evidence().field(Evidence::bakeChart).isMissing();
-    }
-
-    /** {@return whether it is stated that there is no certificate} */
-    public boolean isWithoutCertificate() {
-        return evidence().field(Evidence::certificate).isNone();
-    }
-
     /** {@return whether a crack inspection is on the card} */
     public boolean hasCrackInspection() {
         return !route.ofKind("surface_ndt").isEmpty();
-    }
-
-    /** {@return whether no record of an inspection is stated} */
-    public boolean isInspectionUnproven() {
-        return !evidence().field(Evidence::ndt).isKnown();
-    }
-
-    /** {@return whether it is stated that there is no first article} */
-    public boolean isWithoutFirstArticle() {
-        return evidence().field(Evidence::firstArticle).isNone();
-    }
-
-    /** {@return whether a sustained-load test of the plated lot is stated} */
-    public boolean hasEmbrittlementTest() {
-        return evidence().field(Evidence::embrittlementTest).isKnown();
     }
 
     /** {@return whether some areas are stated to be peened} */
@@ -482,6 +375,11 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
     /** {@return evidence} */
     public Stated<Evidence> evidence() {
         return description.evidence();
+    }
+
+    /** {@return what is proved by measurement or record} */
+    public Proof proof() {
+        return new Proof(evidence());
     }
 
     /** {@return service so far} */

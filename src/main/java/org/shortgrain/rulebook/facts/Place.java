@@ -29,7 +29,6 @@ import org.shortgrain.part.ResidualStress;
 import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.Surface;
-import org.shortgrain.part.ThreadMaking;
 import org.shortgrain.review.FactorJudgement;
 import org.shortgrain.review.FactorState;
 import org.shortgrain.terms.GrainDirection;
@@ -53,7 +52,6 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         List<Computed> computed) {
 
     private static final double MILLIMETRES = 1000;
-    private static final double MEGA = 1e6;
     /** 0.080 in (mm). */
     private static final double THIN_WEB = 2.032;
     private static final double LETTER_C_SHARE = 0.25;
@@ -285,16 +283,6 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
     }
 
     /**
-     * {@return upper end of the tension along a direction over the least yield strength there; NaN if either is not known}
-     *
-     * @param direction the direction
-     */
-    public double shareOfYield(GrainDirection direction) {
-        double yield = metal().yield().getOrDefault(direction, Double.NaN);
-        return tension(direction).map(Tension::high).orElse(Double.NaN) / yield;
-    }
-
-    /**
      * {@return the upper end of a computed stress over the lowest limit along a direction that may be pulled, the greatest if
      * it was computed several times; NaN if there is none}
      *
@@ -336,55 +324,11 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return feature.clampUp().candidates().stream().flatMap(List::stream).toList();
     }
 
-    /** {@return the greatest gap (mm) that assembly may pull shut without a shim and without a stated limit; NaN if there is
-     * none, which no comparison holds for} */
-    public double greatestOpenGap() {
-        return clampUps().stream().filter(one -> one.shim().isNone() && !one.maxGapWithoutShim().isKnown())
-                .flatMap(one -> one.gap().candidates().stream()).mapToDouble(Range::highest).max().orElse(Double.NaN)
-                * MILLIMETRES;
-    }
-
-    /** {@return whether a bolt across a clevis pulls its arms together for certain: a gap is stated and no shim} */
-    public boolean closesClevis() {
-        boolean gap = clampUps().stream().anyMatch(one -> !one.shim().isKnown()
-                && one.gap().surely(range -> range.highest() > 0));
-        return gap && fasteners().stream().anyMatch(one -> one.clevis().is(true));
-    }
-
-    /** {@return the gaps as stated, for texts} */
-    public List<String> sayGaps() {
-        return clampUps().stream().flatMap(one -> one.gap().candidates().stream()).map(gap -> "gap " + gap.entered())
-                .toList();
-    }
-
-    /**
-     * {@return whether a fastener of some type is stated here}
-     *
-     * @param type word that its type contains
-     */
-    public boolean hasFastener(String type) {
-        return fasteners().stream().anyMatch(one -> Wording.names(one.type(), type));
-    }
-
-    /** {@return whether a fastener other than a rivet is stated here of which neither the preload nor torque and lubrication
-     * are} */
-    public boolean hasBoltOfUnknownPreload() {
-        return fasteners().stream().filter(one -> !Wording.names(one.type(), "rivet")).anyMatch(one ->
-                one.preload().isMissing() && (one.torque().isMissing() || one.lubrication().isMissing()));
-    }
-
     /** {@return the greatest finished section here, or of the part (mm); NaN if not stated, which no comparison holds for} */
     public double finishedSection() {
         Stated<Range> own = feature.sectionFinished();
         Stated<Range> stated = own.isKnown() ? own : part.form().field(Form::finishedThickness);
         return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN) * MILLIMETRES;
-    }
-
-    /** {@return the greatest strength (MPa) of a plated fastener here; NaN if there is none} */
-    public double strengthOfPlatedBolts() {
-        return fasteners().stream().filter(one -> one.plating().isKnown())
-                .flatMap(one -> one.strength().candidates().stream()).mapToDouble(Range::highest).max()
-                .orElse(Double.NaN) / MEGA;
     }
 
     /**
@@ -399,13 +343,6 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
                 || Wording.names(one.plating(), metal));
         return neighbour || fastener || Wording.names(fit().field(Fit::bushMaterial), metal)
                 || Wording.names(fit().field(Fit::bushCoating), metal);
-    }
-
-    /** {@return the greatest strength (MPa) of a fastener here whose thread is cut; NaN if there is none} */
-    public double strengthOfCutThreads() {
-        return fasteners().stream().filter(one -> one.thread().is(ThreadMaking.CUT))
-                .flatMap(one -> one.strength().candidates().stream()).mapToDouble(Range::highest).max()
-                .orElse(Double.NaN) / MEGA;
     }
 
     /** {@return whether the loss of an important part starts here for certain: the place is critical, or the part is safety
@@ -426,6 +363,16 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
     public double radius() {
         return feature.stressConcentration().field(Concentration::radius).candidates().stream()
                 .mapToDouble(Range::lowest).min().orElse(Double.NaN) * MILLIMETRES;
+    }
+
+    /** {@return the gaps that assembly pulls shut here} */
+    public Gaps gaps() {
+        return new Gaps(clampUps(), fasteners());
+    }
+
+    /** {@return the fasteners through this place, for questions about all of them} */
+    public Fastened fastened() {
+        return new Fastened(fasteners());
     }
 
     /** {@return lasting loads here} */

@@ -2,7 +2,6 @@ package org.shortgrain.rulebook.facts;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -175,66 +174,27 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
                 .toList();
     }
 
-    private Stream<Step> after(Step step) {
+    /** {@return the card as that of a steel part} */
+    public SteelCard steel() {
+        return new SteelCard(this);
+    }
+
+    /** {@return the card as that of an aluminium part} */
+    public AgeingCard ageing() {
+        return new AgeingCard(this);
+    }
+
+    Stream<Step> after(Step step) {
         return done().filter(later -> later.position() > step.position() && later.sharesPlaceWith(step));
     }
 
-    private Stream<Step> before(Step step) {
+    Stream<Step> before(Step step) {
         return done().filter(earlier -> earlier.position() < step.position() && earlier.sharesPlaceWith(step));
     }
 
     /** {@return the last solution treatment, hardening or quench: what sets the quench stress} */
     public Optional<Step> lastQuench() {
         return last("quench").or(() -> last("solution_heat_treat", "harden", "heat_treat"));
-    }
-
-    /** {@return whether the part is roughed before its last quench} */
-    public boolean isRoughedBeforeQuench() {
-        return lastQuench().filter(quench -> hasBefore(quench, "rough_machine")).isPresent();
-    }
-
-    /**
-     * {@return whether a step straightens artificially aged aluminium for good: it comes after the ageing, or the card
-     * neither ages nor quenches before it, and no heat treatment or mechanical relief follows}
-     *
-     * @param step the step
-     */
-    public boolean isStraightenedAged(Step step) {
-        boolean aged = hasBefore(step, "age") || !hasBefore(step, "quench", "kind:solution_treatment", "heat_treat");
-        return step.does("straighten") && aged
-                && !hasAfter(step, "age", "heat_treat", "kind:solution_treatment", "kind:mechanical_relief");
-    }
-
-    /**
-     * {@return whether a step straightens hardened steel for good: no hardening follows}
-     *
-     * @param step the step
-     */
-    public boolean isStraightenedHard(Step step) {
-        return step.does("straighten") && !hasAfter(step, "harden", "heat_treat");
-    }
-
-    /**
-     * {@return whether a bath that charges steel with hydrogen follows a step without a stress relief in between}
-     *
-     * @param step the step
-     */
-    public boolean isChargedUnrelieved(Step step) {
-        return after(step).filter(later -> later.isKind("hydrogen_charging"))
-                .anyMatch(bath -> after(step).filter(one -> one.position() < bath.position())
-                        .noneMatch(one -> one.is("stress_relieve", "temper")));
-    }
-
-    /**
-     * {@return whether a step comes between quench and ageing and nothing keeps the metal cold until then}
-     *
-     * @param step the step
-     */
-    public boolean isFreshlyQuenched(Step step) {
-        return lastBefore(step, "quench")
-                .filter(quench -> after(quench).filter(one -> one.position() < step.position())
-                        .noneMatch(one -> one.is("age", "refrigerate")))
-                .isPresent();
     }
 
     /**
@@ -259,36 +219,6 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
     }
 
     /**
-     * {@return whether steel is hard before a step: it is hardened or tempered earlier on the card, or nowhere on it}
-     *
-     * @param step the step
-     */
-    public boolean isHardBefore(Step step) {
-        return hasBefore(step, "harden", "temper", "heat_treat") || !hasAfter(step, "harden", "heat_treat");
-    }
-
-    /**
-     * {@return whether a bake follows a step before the next bath that charges steel with hydrogen}
-     *
-     * @param step the step
-     */
-    public boolean isBakedAfter(Step step) {
-        return after(step).filter(later -> later.isAny("bake", "kind:hydrogen_charging")).findFirst()
-                .filter(next -> next.is("bake")).isPresent();
-    }
-
-    /**
-     * {@return whether a step heats steel close to the temperature of a tempering before it, or above}
-     *
-     * @param step   the step
-     * @param margin how close (degC)
-     */
-    public boolean isNearTempering(Step step, double margin) {
-        return before(step).filter(earlier -> earlier.is("temper"))
-                .anyMatch(temper -> step.hottest() > temper.hottest() - margin);
-    }
-
-    /**
      * {@return whether something that names a halogen is used before a step and no clean without one comes between}
      *
      * @param step the step
@@ -296,22 +226,6 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
     public boolean isTaintedBefore(Step step) {
         return before(step).filter(earlier -> earlier.is("clean") || earlier.mentions(HALOGENS))
                 .reduce((one, next) -> next).filter(last -> last.mentions(HALOGENS)).isPresent();
-    }
-
-    /**
-     * {@return whether the card ages, states every temperature of it, and none reaches a limit}
-     *
-     * @param limit temperature (degC)
-     */
-    public boolean isAgedBelow(double limit) {
-        List<Step> ages = all("age");
-        return !ages.isEmpty() && ages.stream().allMatch(age -> age.hottest() < limit);
-    }
-
-    /** {@return the ageing temperatures as stated, for texts} */
-    public String sayAgeing() {
-        return all("age").stream().map(age -> age.label() + ": " + age.sayTemperature())
-                .collect(Collectors.joining("; "));
     }
 
     /**
