@@ -1,12 +1,10 @@
 package org.shortgrain.mechanics.quench;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.shortgrain.mechanics.quench.Quenches.MM;
 import static org.shortgrain.mechanics.quench.Quenches.MPA;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class PublishedComparisonTest {
 
     private static final QuenchSolver SOLVER = new QuenchSolver(QuenchResolution.NORMAL, 100);
-    private static final String KEPT = "/quench-published-comparison.md";
+    private static final Path GUIDE = Path.of("DEVELOPERS.md");
     private static final Path WRITTEN = Path.of("target", "quench-published-comparison.md");
 
     private final List<String> rows = new ArrayList<>();
@@ -37,10 +35,8 @@ class PublishedComparisonTest {
         Files.createDirectories(WRITTEN.getParent());
         Files.writeString(WRITTEN, table);
 
-        try (InputStream kept = PublishedComparisonTest.class.getResourceAsStream(KEPT)) {
-            assertEquals(new String(kept.readAllBytes(), StandardCharsets.UTF_8), table,
-                    "the models or their data changed: look at each case in " + WRITTEN + ", then keep it");
-        }
+        assertTrue(Files.readString(GUIDE).contains(table),
+                "the models or their data changed: look at each case in " + WRITTEN + ", then put it into " + GUIDE);
     }
 
     private void row(String publication, String what, String published, String model, String remark) {
