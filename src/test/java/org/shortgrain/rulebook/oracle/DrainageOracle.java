@@ -9,7 +9,9 @@ import static org.shortgrain.rulebook.oracle.Reading.maybeMoist;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.shortgrain.part.Attitude;
 import org.shortgrain.part.Attitudes;
 import org.shortgrain.part.DrainHole;
@@ -22,14 +24,15 @@ import org.shortgrain.part.Range;
 import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Stated;
 
-/** Where water stands. Sizes of holes in mm: 9.525 is 0.375 in, the least of MIL-STD-1568C 5.2.2.3, less 0.05 for drills. */
+/** Where water stands. Sizes in mm: 9.525 is 0.375 in, the least of MIL-STD-1568C 5.2.2.3, less 0.05 for drills. */
 final class DrainageOracle {
 
     private DrainageOracle() {
     }
 
     static void addTo(Oracle oracle) {
-        oracle.each("DRAINAGE-01", (part, at) -> catches(part, at) && !hole(at) && !kind(at, FeatureKind.FAYING_SURFACE));
+        oracle.each("DRAINAGE-01", (part, at) -> catches(part, at) && !hole(at)
+                && !kind(at, FeatureKind.FAYING_SURFACE));
         oracle.each("DRAINAGE-02", (part, at) -> hollow(at, Drainage::holdsWater).is(true) && !catches(part, at));
         oracle.each("DRAINAGE-03", (part, at) -> (opens(at, Opening.UP) || opens(at, Opening.SIDE))
                 && (attitude(at, Attitudes::ground).isMissing() || attitude(at, Attitudes::flight).isMissing()));
@@ -65,7 +68,7 @@ final class DrainageOracle {
         oracle.each("DRAINAGE-24", (part, at) -> !drains(at).isEmpty() && bare(part, at) && corrodesBare(part));
     }
 
-    private static <T> Stated<T> hollow(Feature at, java.util.function.Function<Drainage, Stated<T>> key) {
+    private static <T> Stated<T> hollow(Feature at, Function<Drainage, Stated<T>> key) {
         return at.drainage().field(key);
     }
 
@@ -99,16 +102,16 @@ final class DrainageOracle {
         return drain.waiver().isKnown();
     }
 
-    private static Stated<Attitude> attitude(Feature at, java.util.function.Function<Attitudes, Stated<Attitude>> which) {
+    private static Stated<Attitude> attitude(Feature at, Function<Attitudes, Stated<Attitude>> which) {
         return hollow(at, Drainage::attitude).field(which);
     }
 
-    private static double pitch(Feature at, java.util.function.Function<Attitudes, Stated<Attitude>> which) {
+    private static double pitch(Feature at, Function<Attitudes, Stated<Attitude>> which) {
         return attitude(at, which).field(Attitude::pitch).single().map(Range::middle).orElse(Double.NaN);
     }
 
     private static boolean flat(Feature at) {
-        OptionalDouble steepest = java.util.stream.Stream.of(attitude(at, Attitudes::ground).field(Attitude::pitch),
+        OptionalDouble steepest = Stream.of(attitude(at, Attitudes::ground).field(Attitude::pitch),
                 attitude(at, Attitudes::ground).field(Attitude::roll)).mapToDouble(angle -> angle.single()
                         .map(range -> Math.abs(Math.toDegrees(range.middle()))).orElse(Double.POSITIVE_INFINITY)).max();
         return steepest.getAsDouble() < 1;

@@ -23,7 +23,8 @@ import org.shortgrain.part.Surface;
 final class FinishOracle {
 
     /** Zones of the generated parts that lie outside. */
-    private static final String[] OUTSIDE = {"wing_external", "wheel_well", "exhaust_trail", "deck_carrier", "coastal_base"};
+    private static final String[] OUTSIDE = {"wing_external", "wheel_well", "exhaust_trail", "deck_carrier",
+        "coastal_base"};
 
     private FinishOracle() {
     }

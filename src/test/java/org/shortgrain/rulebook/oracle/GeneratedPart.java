@@ -6,8 +6,8 @@ import java.util.Random;
 import java.util.stream.Collectors;
 
 /**
- * Invented part descriptions, drawn with a seed: every key that the rules of the oracle read takes each of its states, a
- * value, none, unknown and not there. They need not make sense as parts; they must be readable.
+ * Invented part descriptions, drawn with a seed: every key that the rules of the oracle read takes each of its states,
+ * a value, none, unknown and not there. They need not make sense as parts; they must be readable.
  */
 final class GeneratedPart {
 
@@ -46,10 +46,12 @@ final class GeneratedPart {
                         key("threshold_factor", 0.8, "0.5|0.5|1"), "date: 2026-01-15", "prepared_by: checker"),
                 "part: {number: \"G-1\", revision: \"A\", name: \"Generated (invented)\", criticality: secondary}",
                 "material: {" + pick(METALS) + "}",
-                "form: " + map(key("product", 0.95, "plate|sheet|die_forging|die_forging|hand_forging|extrusion|bar_rolled|tube"),
+                "form: " + map(key("product", 0.95,
+                        "plate|sheet|die_forging|die_forging|hand_forging|extrusion|bar_rolled|tube"),
                         key("heat_treat_thickness", 0.9, "none|none|5 mm|6.35 mm|60 mm|60 mm"),
                         key("length", 0.5, "200 mm|800 mm|800 mm")),
-                "grain: {basis: drawing_arrow, L: X, LT: Y, ST: Z}", route(ids), key("route_complete", 0.8, "true|true|false"),
+                "grain: {basis: drawing_arrow, L: X, LT: Y, ST: Z}", route(ids),
+                key("route_complete", 0.8, "true|true|false"),
                 "features:", ids.stream().map(this::feature).collect(Collectors.joining("\n")),
                 "surface: " + surface(0.85), "sealant: " + sealant(0.85), environment(), neighbours("neighbours", 0.8),
                 "inspection: " + map(key("method", 0.7, "visual|[eddy_current]|none"),
@@ -61,7 +63,8 @@ final class GeneratedPart {
         add(steps, 0.35, "do: rough_machine, removes: 2 mm", at(ids));
         add(steps, 0.35, "do: solution_heat_treat, temperature: 470 degC");
         add(steps, 0.6, "do: quench", key("medium", 0.85, "water|water|moving air|polymer"),
-                key("temperature", 0.85, "25 degC|25 degC|95 degC|95 degC|65 degC"), key("delay", 0.6, "8 s|25 s"), done());
+                key("temperature", 0.85, "25 degC|25 degC|95 degC|95 degC|65 degC"),
+                key("delay", 0.6, "8 s|25 s"), done());
         add(steps, 0.2, "do: stretch", key("set", 0.8, "0.5 %|2 %|6 %"), done());
         add(steps, 0.2, "do: compress", key("set", 0.8, "0.4 %|2 %|6 %"), done());
         add(steps, 0.3, "do: age, steps: [{temperature: 107 degC, time: 7 h}, {temperature: 177 degC, time: 9 h}]");
@@ -75,7 +78,8 @@ final class GeneratedPart {
         add(steps, 0.25, "do: bake, time: 2 h", key("temperature", 0.9, "93 degC|130 degC|150 degC"), done());
         add(steps, 0.5, "do: prime");
         add(steps, 0.4, "do: seal", key("product", 0.5, "\"AMS-S-8802 B-2\"|unknown"),
-                key("spec", 0.4, "\"AMS-S-8802 class B\""), key("remarks", 0.5, "\"squeeze-out all round\"|\"by hand\""));
+                key("spec", 0.4, "\"AMS-S-8802 class B\""),
+                key("remarks", 0.5, "\"squeeze-out all round\"|\"by hand\""));
         add(steps, 0.3, "do: leak_test", key("medium", 0.7, "\"tap water\"|\"deionised water\"|\"dry air\""),
                 key("delay", 0.7, "24 h|200 h"));
         add(steps, 0.4, "do: assemble", key("delay", 0.5, "1 h|5 h"));
@@ -106,8 +110,10 @@ final class GeneratedPart {
 
     private String feature(String id) {
         return "  - " + map("id: " + id, key("what", 0.95,
-                "web|web|pocket|groove|lug_bore|bolt_hole|threaded_hole|shaft|fillet|faying_surface|faying_surface|faying_surface|weld"),
-                "stress_direction: " + pick("L|LT|ST"), "residual_stress: {value: 5 MPa, kind: measured, method: x-ray}",
+                "web|web|pocket|groove|lug_bore|bolt_hole|threaded_hole|shaft|fillet|weld"
+                        + "|faying_surface|faying_surface|faying_surface"),
+                "stress_direction: " + pick("L|LT|ST"),
+                "residual_stress: {value: 5 MPa, kind: measured, method: x-ray}",
                 key("loads", 0.9, "none|[{source: one_g_flight, stress: 5 MPa}]|[{source: one_g_ground, stress: 5 MPa}]"
                         + "|[{source: one_g_flight, stress: 5 MPa}, {source: rigging, stress: 3 MPa}]"),
                 "stress_concentration: none", "clamp_up: none", fit(), fasteners(), drainage(),
@@ -122,8 +128,10 @@ final class GeneratedPart {
                 + "|interference_fastener");
         String ends = key("sealed_ends", 0.6, "true|false");
         String role = key("role", 0.3, "inner|outer");
-        return kind.equals("none") || kind.startsWith("cl") ? "fit: " + (kind.equals("none") ? kind : "{kind: " + kind + "}")
-                : "fit: " + map("kind: " + kind + limits, ends, role);
+        if (kind.equals("none")) {
+            return "fit: none";
+        }
+        return "fit: " + (kind.startsWith("cl") ? map("kind: " + kind) : map("kind: " + kind + limits, ends, role));
     }
 
     private String fasteners() {
@@ -141,17 +149,20 @@ final class GeneratedPart {
                 chance(0.8) ? "flight: " + map(key("pitch", 0.9, ANGLES), "roll: 0 deg") : "") : "";
         List<String> holes = new ArrayList<>();
         for (int n = random.nextInt(4) % 3; n > 0; n--) {
-            holes.add(map(key("diameter", 0.9, "6.35 mm|9.5 mm|9.525 mm|12.7 mm"), key("at_lowest_point", 0.85, "true|true|false"),
-                    key("path_continues", 0.85, "true|true|false"), chance(0.2) ? "waiver: \"letter 12\"" : "waiver: none"));
+            holes.add(map(key("diameter", 0.9, "6.35 mm|9.5 mm|9.525 mm|12.7 mm"),
+                    key("at_lowest_point", 0.85, "true|true|false"), key("path_continues", 0.85, "true|true|false"),
+                    chance(0.2) ? "waiver: \"letter 12\"" : "waiver: none"));
         }
-        String drains = holes.isEmpty() ? key("drain_holes", 0.9, "none") : "drain_holes: [" + String.join(", ", holes) + "]";
+        String drains = holes.isEmpty() ? key("drain_holes", 0.9, "none")
+                : "drain_holes: [" + String.join(", ", holes) + "]";
         return "drainage: " + map(key("opening", 0.9, "up|up|side|down|closed|closed"),
                 key("holds_water", 0.4, "true|false|false|unknown"), "depth: 20 mm", attitude, drains,
                 key("vented", 0.7, "true|false"), key("filled_with", 0.4, "none|sealant|closed_cell_foam"));
     }
 
     private String surface(double share) {
-        return map(key("pretreatment", share, "none|none|\"MIL-PRF-8625 type IC\"|\"MIL-PRF-8625 type IC, sealed\"|anodize"
+        return map(key("pretreatment", share, "none|none"
+                + "|\"MIL-PRF-8625 type IC\"|\"MIL-PRF-8625 type IC, sealed\"|anodize"
                 + "|\"MIL-DTL-5541 class 1A\"|unknown"),
                 key("primer", share, "none|none|\"MIL-PRF-23377\"|\"MIL-PRF-23377 class N\"|unknown"),
                 key("topcoat", share, "none|none|\"MIL-PRF-85285\"|\"acid-proof enamel\""),
@@ -161,17 +172,20 @@ final class GeneratedPart {
     }
 
     private String sealant(double share) {
-        String kinds = "none|none|\"AMS3276 class B\"|\"AMS-S-8802 class A\"|\"acetoxy silicone\"|\"MIL-PRF-81733\"|unknown";
-        return map(key("faying", share, kinds), key("fillet", share, kinds), key("fasteners_wet", share, "true|false|unknown"));
+        String kinds = "none|none|\"AMS3276 class B\"|\"AMS-S-8802 class A\""
+                + "|\"acetoxy silicone\"|\"MIL-PRF-81733\"|unknown";
+        return map(key("faying", share, kinds), key("fillet", share, kinds),
+                key("fasteners_wet", share, "true|false|unknown"));
     }
 
     private String environment() {
-        String fluids = pick("none|unknown|[rain]|[rain, deicing]|[waste]|[battery_acid]|[battery_alkali]|[runway_deicer]|[runway_deicer]"
-                + "|[phosphate_ester]|[phosphate_ester]|[mercury]|[fuel]|[rain, cleaning_agent]|[hydrazine]|[ammonia]");
+        String fluids = pick("none|unknown|[rain]|[rain, deicing]|[waste]|[battery_acid]|[battery_alkali]"
+                + "|[runway_deicer]|[runway_deicer]|[phosphate_ester]|[phosphate_ester]|[mercury]|[fuel]|[rain, cleaning_agent]|[hydrazine]|[ammonia]");
         return "environment: " + map(key("zone", 0.95, String.join("|", ZONES)),
                 key("salt", 0.8, "coastal|inland|none_sealed|marine_deck"),
                 key("temperature", 0.9, "{min: -55 degC, max: 60 degC}|{min: 10 degC, max: 80 degC}"
-                        + "|{min: 15 degC, max: 180 degC}|{min: -20 degC, max: 350 degC}|{min: 15 degC, max: 350 degC}"),
+                        + "|{min: 15 degC, max: 180 degC}|{min: -20 degC, max: 350 degC}"
+                        + "|{min: 15 degC, max: 350 degC}"),
                 key("humidity", 0.8, "moist|dry|35 %|80 %"), chance(0.9) ? "fluids: " + fluids : "");
     }
 

@@ -1,6 +1,7 @@
 package org.shortgrain.rulebook.oracle;
 
 import static org.shortgrain.rulebook.oracle.Reading.alloy;
+import static org.shortgrain.rulebook.oracle.Reading.aluminium;
 import static org.shortgrain.rulebook.oracle.Reading.hottest;
 import static org.shortgrain.rulebook.oracle.Reading.product;
 import static org.shortgrain.rulebook.oracle.Reading.section;
@@ -24,7 +25,8 @@ import org.shortgrain.part.ReviewRequest;
 /** Alloy, temper, form, loads and fits. */
 final class MetalOracle {
 
-    private static final Set<FitKind> TIGHT = Set.of(FitKind.PRESS_BUSHING, FitKind.TAPER_PIN, FitKind.INTERFERENCE_FASTENER);
+    private static final Set<FitKind> TIGHT = Set.of(FitKind.PRESS_BUSHING, FitKind.TAPER_PIN,
+            FitKind.INTERFERENCE_FASTENER);
 
     private MetalOracle() {
     }
@@ -32,9 +34,11 @@ final class MetalOracle {
     static void addTo(Oracle oracle) {
         oracle.whole("MATERIAL-07", part -> givenUp(part) && beforeRelease(part));
         oracle.whole("MATERIAL-08", part -> givenUp(part) && !beforeRelease(part));
-        oracle.whole("MATERIAL-10", part -> product(part, Product.SHEET) && section(part) >= 6.35);
-        oracle.whole("MATERIAL-11", part -> List.of("5083", "5086", "5456").contains(alloy(part)) && hottest(part) > 66);
-        oracle.whole("MATERIAL-12", part -> List.of("5083H32", "5086H34", "5456H36").contains(alloy(part) + temper(part)));
+        oracle.whole("MATERIAL-10", part -> aluminium(part) && product(part, Product.SHEET) && section(part) >= 6.35);
+        oracle.whole("MATERIAL-11", part -> List.of("5083", "5086", "5456").contains(alloy(part))
+                && hottest(part) > 66);
+        oracle.whole("MATERIAL-12", part -> List.of("5083H32", "5086H34", "5456H36")
+                .contains(alloy(part) + temper(part)));
         oracle.whole("MATERIAL-17", part -> series(part, "7") && hottest(part) > 100);
         oracle.whole("STRESS-08", MetalOracle::hasDigitsOfAnotherForm);
         oracle.each("STRESS-20", (part, at) -> !loads(at).isEmpty()
@@ -57,7 +61,7 @@ final class MetalOracle {
         return purpose == Purpose.DESIGN || purpose == Purpose.SUPPLIER_PRECHECK;
     }
 
-    /** 511 belongs to what is extruded or drawn, 52 not to what is rolled thin, cast or extruded, 54 to what has a die. */
+    /** 511 belongs to what is extruded or drawn, 52 not to what is rolled thin or extruded, 54 to what has a die. */
     private static boolean hasDigitsOfAnotherForm(PartDescription part) {
         boolean stated = part.form().field(Form::product).isKnown();
         return stated && switch (temper(part)) {

@@ -70,7 +70,8 @@ final class Oracle {
         rules.put(id, (part, features) -> {
             Set<String> places = new TreeSet<>();
             features.stream().filter(feature -> owes.test(part, feature)).forEach(feature -> {
-                boolean here = statement.apply(part, feature).at().path().startsWith(feature.origin().at().path() + "/");
+                String at = statement.apply(part, feature).at().path();
+                boolean here = at.startsWith(feature.origin().at().path() + "/");
                 places.add(here ? feature.id().single().orElseThrow() : WHOLE_PART);
             });
             return places;

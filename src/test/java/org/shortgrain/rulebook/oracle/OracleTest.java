@@ -58,8 +58,8 @@ class OracleTest {
                 }
             }
         }
-        assertEquals(List.of(), differences.stream().limit(5).toList(), () -> differences.size() + " differences, of rules "
-                + new TreeSet<>(differences.stream().map(one -> one.substring(0, one.indexOf(' '))).toList()));
+        assertEquals(List.of(), differences.stream().limit(5).toList(), () -> differences.size()
+                + " differences, of rules " + new TreeSet<>(differences.stream().map(one -> one.substring(0, one.indexOf(' '))).toList()));
         spoke.forEach((rule, often) -> assertTrue(often >= LEAST && often <= PARTS - LEAST,
                 () -> rule + " is owed in " + often + " parts"));
     }

@@ -155,8 +155,8 @@ final class Reading {
     }
 
     static boolean unfinished(PartDescription part, Feature feature) {
-        return surface(part, feature, Surface::pretreatment).isNone() && surface(part, feature, Surface::primer).isNone()
-                && surface(part, feature, Surface::topcoat).isNone()
+        return surface(part, feature, Surface::pretreatment).isNone()
+                && surface(part, feature, Surface::primer).isNone() && surface(part, feature, Surface::topcoat).isNone()
                 && surface(part, feature, Surface::plating).single().isEmpty();
     }
 

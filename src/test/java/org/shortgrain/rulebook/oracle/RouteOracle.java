@@ -1,6 +1,5 @@
 package org.shortgrain.rulebook.oracle;
 
-import static org.shortgrain.rulebook.oracle.Reading.aluminium;
 import static org.shortgrain.rulebook.oracle.Reading.product;
 import static org.shortgrain.rulebook.oracle.Reading.section;
 import static org.shortgrain.rulebook.oracle.Reading.series;
@@ -23,11 +22,13 @@ final class RouteOracle {
     }
 
     static void addTo(Oracle oracle) {
-        oracle.whole("STRESS-05", part -> length(part) > 0.3 && some(part, (card, i) -> done(card.get(i), "finish_machine")
+        oracle.whole("STRESS-05", part -> hardens(part) && length(part) > 0.3
+                && some(part, (card, i) -> done(card.get(i), "finish_machine")
                 && highest(card.get(i).removes().single()) < 0.001 && before(card, i, "quench")));
-        oracle.whole("STRESS-10", part -> aluminium(part) && some(part, step -> done(step, "quench")
+        oracle.whole("STRESS-10", part -> hardens(part) && some(part, step -> done(step, "quench")
                 && (step.medium().isMissing() || step.temperature().isMissing() && !step.medium().is("moving air"))));
-        oracle.whole("STRESS-11", part -> product(part, Product.DIE_FORGING, Product.HAND_FORGING) && section(part) > 50
+        oracle.whole("STRESS-11", part -> hardens(part) && section(part) > 50
+                && product(part, Product.DIE_FORGING, Product.HAND_FORGING)
                 && some(part, step -> done(step, "quench") && step.medium().is("water")
                         && highest(step.temperature().single()) < 50));
         oracle.whole("STRESS-12", part -> series(part, "2", "7")
@@ -37,10 +38,10 @@ final class RouteOracle {
                         && highest(step.temperature().single()) > 90));
         oracle.whole("STRESS-14", part -> series(part, "2", "7")
                 && some(part, step -> done(step, "quench") && highest(step.delay().single()) > 15));
-        oracle.whole("STRESS-15", part -> series(part, "2", "6", "7") && some(part, step -> done(step, "stress_relieve")));
-        oracle.whole("STRESS-17", part -> aluminium(part) && some(part, step -> done(step, "compress")
+        oracle.whole("STRESS-15", part -> hardens(part) && some(part, step -> done(step, "stress_relieve")));
+        oracle.whole("STRESS-17", part -> hardens(part) && some(part, step -> done(step, "compress")
                 && step.set().isKnown() && outside(step, 0.01, 0.05)));
-        oracle.whole("STRESS-18", part -> aluminium(part) && some(part, step -> done(step, "stretch")
+        oracle.whole("STRESS-18", part -> hardens(part) && some(part, step -> done(step, "stretch")
                 && step.set().isKnown() && outside(step, 0.01, 0.03)));
         oracle.whole("MATERIAL-15", part -> series(part, "7") && some(part, (card, i) -> heatsAgedMetal(card, i)));
         oracle.whole("FORMING-11", part -> some(part, (card, i) -> done(card.get(i), "straighten")
@@ -56,6 +57,11 @@ final class RouteOracle {
         oracle.whole("EXPOSURE-22", part -> some(part, step -> is(step, "leak_test") && step.medium().is("tap water")));
         oracle.whole("SEALING-11", part -> some(part, (card, i) -> i > 0 && is(card.get(i - 1), "seal")
                 && is(card.get(i), "leak_test") && highest(card.get(i).delay().single()) < 7 * 24 * 3600));
+    }
+
+    /** Aluminium that is hardened by solution treatment and quench. */
+    private static boolean hardens(PartDescription part) {
+        return series(part, "2", "6", "7");
     }
 
     private static List<RouteStep> card(PartDescription part) {

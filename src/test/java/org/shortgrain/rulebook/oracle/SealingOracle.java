@@ -37,8 +37,8 @@ final class SealingOracle {
                 SealingOracle::faying);
         oracle.owned("SEALING-04", (part, at) -> moist(part, at) && wet(part, at).is(false)
                 && !fits(at, FitKind.INTERFERENCE_FASTENER), SealingOracle::wet);
-        oracle.owned("SEALING-05", (part, at) -> moist(part, at) && !fasteners(at).isEmpty() && wet(part, at).isMissing(),
-                SealingOracle::wet);
+        oracle.owned("SEALING-05", (part, at) -> moist(part, at) && !fasteners(at).isEmpty()
+                && wet(part, at).isMissing(), SealingOracle::wet);
         oracle.each("SEALING-06", (part, at) -> fits(at, FitKind.INTERFERENCE_FASTENER, FitKind.CLOSE_FIT_BOLT)
                 && fasteners(at).stream().anyMatch(fastener -> fastener.lubrication().isNone()));
         oracle.owned("SEALING-08", (part, at) -> in(zones(part, at), "fuel_tank_bottom", "fuel_tank_ullage")
@@ -48,7 +48,8 @@ final class SealingOracle {
                 && (faying(part, at).isKnown() || fillet(part, at).isKnown()));
         oracle.each("SEALING-18", (part, at) -> at.drainage().field(Drainage::opening).is(Opening.CLOSED)
                 && fillet(part, at).isKnown() && faying(part, at).isNone());
-        oracle.owned("SEALING-19", (part, at) -> names(part, at, "acetoxy", "acetic", "vinegar"), SealingOracle::faying);
+        oracle.owned("SEALING-19", (part, at) -> names(part, at, "acetoxy", "acetic", "vinegar"),
+                SealingOracle::faying);
         oracle.each("SEALING-20", (part, at) -> moist(part, at) && at.fit().field(Fit::sealedEnds).is(false)
                 && fits(at, FitKind.PRESS_BUSHING, FitKind.SHRINK_BUSHING, FitKind.EXPANDED_BUSHING, FitKind.PRESS_PIN,
                         FitKind.TAPER_PIN, FitKind.INTERFERENCE_FASTENER));
