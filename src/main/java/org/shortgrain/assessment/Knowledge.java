@@ -17,29 +17,26 @@ public final class Knowledge {
     /** The rules come last to a review, after tables and computations, and take as long to load as both together. */
     private final CompletableFuture<Rulebook> rulebook;
     private final ReferenceTables tables;
-    private final QuenchTables quench;
 
     /**
      * Puts rules and tables together.
      *
      * @param rulebook the rules
      * @param tables   the reference tables
-     * @param quench   the tables of the quench
      */
-    Knowledge(Rulebook rulebook, ReferenceTables tables, QuenchTables quench) {
-        this(CompletableFuture.completedFuture(rulebook), tables, quench);
+    Knowledge(Rulebook rulebook, ReferenceTables tables) {
+        this(CompletableFuture.completedFuture(rulebook), tables);
     }
 
-    private Knowledge(CompletableFuture<Rulebook> rulebook, ReferenceTables tables, QuenchTables quench) {
+    private Knowledge(CompletableFuture<Rulebook> rulebook, ReferenceTables tables) {
         this.rulebook = rulebook;
         this.tables = tables;
-        this.quench = quench;
     }
 
     /** {@return what ships with the tool; its rules go on loading beside whatever the caller does first} */
     public static Knowledge shipped() {
         CompletableFuture<Rulebook> rulebook = CompletableFuture.supplyAsync(Rulebook::shipped);
-        return new Knowledge(rulebook, ReferenceTables.builtIn(), QuenchTables.bundled());
+        return new Knowledge(rulebook, ReferenceTables.builtIn());
     }
 
     /**
@@ -52,7 +49,7 @@ public final class Knowledge {
         RulebookFiles files = rulebook.files();
         Function<String, InputStream> door = name -> files.names().contains(name)
                 ? new ByteArrayInputStream(files.bytes(name)) : null;
-        return new Knowledge(rulebook, ReferenceTables.load(door), QuenchTables.bundled());
+        return new Knowledge(rulebook, ReferenceTables.load(door));
     }
 
     /** {@return the rules} */
@@ -67,7 +64,7 @@ public final class Knowledge {
 
     /** {@return the tables of the quench} */
     public QuenchTables quench() {
-        return quench;
+        return tables.quench();
     }
 
     /** {@return the words that a description may use} */

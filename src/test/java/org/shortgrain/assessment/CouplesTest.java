@@ -66,7 +66,7 @@ class CouplesTest {
     }
 
     private static PartDescription read(String yaml) {
-        Knowledge words = new Knowledge(null, tables, null);
+        Knowledge words = new Knowledge(null, tables);
         Reading reading = new PartReader(words.vocabularies()).read("part.yaml", yaml.getBytes(StandardCharsets.UTF_8));
         assertTrue(reading instanceof Reading.Read, () -> Problem.text(((Reading.Refused) reading).problems()));
         return ((Reading.Read) reading).description();

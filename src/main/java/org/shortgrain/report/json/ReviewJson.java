@@ -69,11 +69,7 @@ public final class ReviewJson {
      * @param review a review, with or without a hash
      */
     public static Review sealed(Review review) {
-        return new Review(review.tool(), review.rulebook(), review.input(), contentHash(review), review.part(),
-                review.purpose(), review.preparedBy(), review.date(), review.verdict(), review.because(),
-                review.features(), review.findings(), review.questions(), review.assumptions(), review.computations(),
-                review.material(), review.route(), review.stated(), review.rulesApplied(), review.rulesNotApplicable(),
-                review.readNotJudged(), review.sources(), review.cautions());
+        return review.withContentHash(contentHash(review));
     }
 
     /**
