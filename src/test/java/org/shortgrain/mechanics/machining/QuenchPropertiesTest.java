@@ -39,6 +39,12 @@ class QuenchPropertiesTest {
 
     /** A mean stress of 1e-9 MPa over the section. */
     private static final double BALANCED = 1e-3;
+
+    /**
+     * A mean stress of 1e-7 MPa over a slice. The moments are summed from the face: rounding 300 MPa to the 16th digit,
+     * for a slice of 0.4 mm that lies 76 mm from it, and 6/h^2, makes 6 * 3e8 * 2e-16 * (76 / 0.4)^2 = 0.014 Pa.
+     */
+    private static final double BALANCED_SLICE = 0.1;
     private static final QuenchSolver SOLVER = new QuenchSolver(QuenchResolution.COARSE, 500);
     private static final ResidualStress RESIDUAL = new ResidualStress(SOLVER, Quenches.TABLES.baths(),
             Quenches.TABLES.published());
@@ -93,8 +99,8 @@ class QuenchPropertiesTest {
 
         StressProfile free = SectionRelease.ofPlate(blank, from, to).after(Release.FREE_TO_BOW);
 
-        assertEquals(0, free.force() / h, BALANCED);
-        assertEquals(0, 6 * free.moment(0.5 * (from + to)) / (h * h), BALANCED);
+        assertEquals(0, free.force() / h, BALANCED_SLICE);
+        assertEquals(0, 6 * free.moment(0.5 * (from + to)) / (h * h), BALANCED_SLICE);
     }
 
     @Property(tries = 300)
@@ -148,15 +154,16 @@ class QuenchPropertiesTest {
     }
 
     /**
-     * Below 0.3 thicknesses every quench leaves tension, and a colder one more of it. Nearer to the skin the physics says
-     * otherwise: the colder quench leaves more compression there, which a check of the bound must not forbid.
+     * In the middle three tenths every quench leaves tension, and a colder one more of it. Nearer to the skin the physics
+     * says otherwise: there the colder quench leaves more compression, and a plate of some 20 mm has its zero crossing as
+     * deep as a third of its thickness, which moves inwards as the bath gets colder.
      */
     @Property(tries = 80)
     void aColderBathNeverLowersTheUpperBoundInTheCore(
             @ForAll @Scale(1) @DoubleRange(min = 20, max = 100) double one,
             @ForAll @Scale(1) @DoubleRange(min = 20, max = 100) double other,
             @ForAll @Scale(1) @DoubleRange(min = 10, max = 250) double millimetres,
-            @ForAll @Scale(3) @DoubleRange(min = 0.3, max = 0.5) double depth) {
+            @ForAll @Scale(3) @DoubleRange(min = 0.35, max = 0.5) double depth) {
         double t = millimetres * MM;
         QuenchedSection section = QuenchedSection.of(Shape.PLATE, t);
 
