@@ -3,48 +3,48 @@ package org.shortgrain.cli;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.shortgrain.report.json.ReviewJson;
 import org.shortgrain.report.pdf.ReviewPdf;
-import org.shortgrain.report.pdf.Units;
-import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Attachment;
-import org.shortgrain.report.pdf.tagged.Paper;
+import org.shortgrain.report.pdf.tagged.PdfWriter;
 import org.shortgrain.report.sarif.ReviewSarif;
 import org.shortgrain.report.text.ReviewText;
-import org.shortgrain.review.Review;
 
 /** The formats in which a review is written. */
 enum ReportFormat {
     /** The report to read and sign. */
     PDF("Report") {
         @Override
-        void write(Report report, OutputStream to) throws IOException {
-            to.write(ReviewPdf.write(report.review(), attachments(report), options(report.review()),
-                    Wording.shipped(), report.fonts()).bytes());
+        List<String> write(Report report, OutputStream to) throws IOException {
+            PdfWriter.Written written = ReviewPdf.write(report.review(), attachments(report), report.printed(),
+                    report.wording(), report.fonts());
+            to.write(written.bytes());
+            return written.warnings();
         }
     },
     /** The review as data. */
     JSON("Data") {
         @Override
-        void write(Report report, OutputStream to) throws IOException {
+        List<String> write(Report report, OutputStream to) throws IOException {
             ReviewJson.write(report.review(), to);
+            return List.of();
         }
     },
     /** The findings in the interchange format of code checkers, for editors and build servers. */
     SARIF("Findings") {
         @Override
-        void write(Report report, OutputStream to) throws IOException {
+        List<String> write(Report report, OutputStream to) throws IOException {
             to.write(ReviewSarif.bytes(report.review()));
+            return List.of();
         }
     },
     /** The summary of the terminal. */
     TEXT("Summary") {
         @Override
-        void write(Report report, OutputStream to) throws IOException {
+        List<String> write(Report report, OutputStream to) throws IOException {
             to.write(ReviewText.of(report.review()).getBytes(StandardCharsets.UTF_8));
+            return List.of();
         }
     };
 
@@ -59,9 +59,10 @@ enum ReportFormat {
      *
      * @param report the report
      * @param to     where to
+     * @return what its reader must know about the file, one sentence each
      * @throws IOException if it cannot be written
      */
-    abstract void write(Report report, OutputStream to) throws IOException;
+    abstract List<String> write(Report report, OutputStream to) throws IOException;
 
     private static List<Attachment> attachments(Report report) {
         return List.of(
@@ -73,11 +74,6 @@ enum ReportFormat {
                         Attachment.Relationship.DATA, ReviewSarif.bytes(report.review())),
                 new Attachment("rulebook.sha256", "text/plain", "Files of the rulebook with their hashes",
                         Attachment.Relationship.SUPPLEMENT, report.manifest().getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private static ReviewPdf.Options options(Review review) {
-        return new ReviewPdf.Options(Paper.A4, Units.BOTH, ReviewPdf.Status.FOR_SIGNATURE, "", "",
-                LocalDate.parse(review.date()).atStartOfDay().atOffset(ZoneOffset.UTC));
     }
 
     /** {@return what it is, in a message} */

@@ -14,7 +14,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Reviewer;
-import org.shortgrain.assessment.Wording;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.ReviewRequest;
 import org.shortgrain.part.reader.PartReader;
@@ -22,6 +21,7 @@ import org.shortgrain.part.reader.Problem;
 import org.shortgrain.part.reader.Reading;
 import org.shortgrain.report.AtomicFile;
 import org.shortgrain.report.json.ReviewJson;
+import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.report.text.ReviewText;
 import org.shortgrain.review.Review;
@@ -59,6 +59,9 @@ final class ReviewCommand implements Callable<Integer> {
     private String date;
 
     @Mixin
+    private PrintOptions print;
+
+    @Mixin
     private RulebookOption rulebook;
 
     @Override
@@ -66,22 +69,32 @@ final class ReviewCommand implements Callable<Integer> {
         checkArguments();
         // fonts take as long to parse as tables to load: side by side
         CompletableFuture<Fonts> parsed = CompletableFuture.supplyAsync(Fonts::load);
+        Wording wording = print.wording();
         Knowledge knowledge = rulebook.knowledge();
-        PartReader reader = new PartReader(knowledge.vocabularies());
-        Reviewer reviewer = new Reviewer(knowledge, Wording.shipped(), Main.Version.text());
         ExitCode worst = ExitCode.OK;
         try (Fonts fonts = parsed.join()) {
+            Desk desk = new Desk(knowledge, new PartReader(knowledge.vocabularies()),
+                    new Reviewer(knowledge, org.shortgrain.assessment.Wording.shipped(), Main.Version.text()), wording,
+                    fonts);
             for (Path part : parts) {
-                worst = worst.worse(review(part, reader, reviewer, knowledge, fonts));
+                worst = worst.worse(review(part, desk));
             }
         }
         return worst.code();
+    }
+
+    /** What every part of one run is reviewed and printed with. */
+    private record Desk(Knowledge knowledge, PartReader reader, Reviewer reviewer, Wording wording, Fonts fonts) {
     }
 
     private void checkArguments() {
         if (STANDARD_OUTPUT.equals(out) && (parts.size() > 1 || formats.size() > 1)) {
             throw new ParameterException(command.commandLine(), "standard output takes one part in one format: name one"
                     + " description, and one of pdf, json, sarif, text with --format");
+        }
+        if (print.isNumbered() && parts.size() > 1) {
+            throw new ParameterException(command.commandLine(), "a number names one report: leave out --number, or name"
+                    + " one description");
         }
         if (date != null) {
             try {
@@ -93,9 +106,9 @@ final class ReviewCommand implements Callable<Integer> {
         }
     }
 
-    private ExitCode review(Path part, PartReader reader, Reviewer reviewer, Knowledge knowledge, Fonts fonts) {
+    private ExitCode review(Path part, Desk desk) {
         PrintWriter err = command.commandLine().getErr();
-        Reading reading = reader.read(part);
+        Reading reading = desk.reader().read(part);
         if (reading instanceof Reading.Refused refused) {
             err.println(Problem.text(refused.problems()));
             return refused.isInputMissing() ? ExitCode.INPUT_MISSING : ExitCode.INPUT_INVALID;
@@ -105,9 +118,10 @@ final class ReviewCommand implements Callable<Integer> {
             err.println(Problem.text(read.warnings()));
         }
         Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
-        Review review = ReviewJson.sealed(reviewer.review(read.description(), input, read.paths(),
+        Review review = ReviewJson.sealed(desk.reviewer().review(read.description(), input, read.paths(),
                 dateOf(read.description())));
-        Report report = new Report(review, read.source().bytes(), knowledge.rulebook().files().manifest(), fonts);
+        Report report = new Report(review, read.source().bytes(), desk.knowledge().rulebook().files().manifest(),
+                print.on(review.date()), desk.wording(), desk.fonts());
         return write(part, report);
     }
 
@@ -125,14 +139,14 @@ final class ReviewCommand implements Callable<Integer> {
         try {
             if (STANDARD_OUTPUT.equals(out)) {
                 console.flush();
-                formats.iterator().next().write(report, System.out);
+                warn(part, formats.iterator().next().write(report, System.out));
                 System.out.flush();
                 return verdict;
             }
             console.print(ReviewText.of(report.review()));
             for (ReportFormat format : formats) {
                 Path file = fileOf(part, format);
-                AtomicFile.write(file, to -> format.write(report, to));
+                AtomicFile.write(file, to -> warn(part, format.write(report, to)));
                 console.println(format.label() + " written to " + file);
             }
             console.println();
@@ -142,6 +156,11 @@ final class ReviewCommand implements Callable<Integer> {
                     + reason(cannotWrite) + ". Name another folder with --out; nothing that was there was changed.");
             return ExitCode.CANNOT_WRITE;
         }
+    }
+
+    private void warn(Path part, List<String> warnings) {
+        warnings.forEach(warning -> command.commandLine().getErr().println("shortgrain: in the report of " + part + ", "
+                + warning));
     }
 
     private Path fileOf(Path part, ReportFormat format) {
