@@ -6,7 +6,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.shortgrain.report.pdf.tagged.Attachment;
 import org.shortgrain.report.pdf.tagged.Attachment.Relationship;
@@ -17,7 +19,8 @@ import org.shortgrain.review.StatedLine;
 /** The description as it was handed in, its values as read, and the files that the document carries. */
 final class AnnexPages {
 
-    private static final int VALUE_COLUMNS = 4;
+    /** Steps of a path down to a group within an item of a list, such as {@code features/0/fit}. */
+    private static final int ITEM_DEPTH = 3;
 
     private AnnexPages() {
     }
@@ -45,39 +48,37 @@ final class AnnexPages {
         return new Block.Listing(new String(file.bytes(), StandardCharsets.UTF_8).lines().toList());
     }
 
-    /** Two values in a row, read along the rows: a list of a hundred short values. */
+    /** The values of one group of the description in a row, in the order entered. */
     private static Block values(Report report) {
-        List<StatedLine> lines = report.review().stated();
+        Map<String, List<StatedLine>> groups = new LinkedHashMap<>();
+        report.review().stated()
+                .forEach(line -> groups.computeIfAbsent(group(line.path()), key -> new ArrayList<>()).add(line));
         Set<String> named = new HashSet<>();
         List<Block.Row> rows = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i += 2) {
-            List<Block.Cell> cells = new ArrayList<>();
-            List<String> anchors = new ArrayList<>();
-            for (StatedLine line : lines.subList(i, Math.min(lines.size(), i + 2))) {
-                cells.add(Block.Cell.of(line.path()));
-                cells.add(value(report, line));
-                if (named.add(line.path())) {
-                    anchors.add(Links.value(line.path()));
-                }
-            }
-            while (cells.size() < VALUE_COLUMNS) {
-                cells.add(new Block.Cell(List.of()));
-            }
-            rows.add(new Block.Row(cells, anchors));
-        }
-        return new Block.Table(List.of(report.column(Label.COLUMN_PATH, 28), report.column(Label.COLUMN_ENTERED, 22),
-                report.column(Label.COLUMN_PATH, 28), report.column(Label.COLUMN_ENTERED, 22)), Block.Headings.TOP,
-                rows);
+        groups.forEach((group, lines) -> {
+            List<String> anchors = lines.stream().map(StatedLine::path).filter(named::add).map(Links::value).toList();
+            List<Text> values = lines.stream().map(line -> value(report, group, line)).toList();
+            rows.add(new Block.Row(List.of(Block.Cell.of(group), Block.Cell.of(Links.joined(values, "; "))), anchors));
+        });
+        return new Block.Table(List.of(report.column(Label.COLUMN_PATH, 23), report.column(Label.COLUMN_ENTERED, 77)),
+                Block.Headings.TOP_AND_SIDE, rows).dense();
     }
 
-    private static Block.Cell value(Report report, StatedLine line) {
-        List<Text> texts = new ArrayList<>();
-        texts.add(line.si().isEmpty() ? Text.of(line.value())
-                : report.say(Label.IN_SI, Text.of(line.value()), Text.of(line.si())));
-        if (!line.note().isEmpty()) {
-            texts.add(Text.EMPTY.italic(line.note()));
+    /** {@return the place whose values stand together: a top-level key, an item of a list, or a group within an item} */
+    private static String group(String path) {
+        String[] steps = path.substring(1).split("/");
+        boolean item = steps.length > 1 && Character.isDigit(steps[1].charAt(0));
+        int kept = !item ? 1 : steps.length > ITEM_DEPTH ? ITEM_DEPTH : 2;
+        return "/" + String.join("/", List.of(steps).subList(0, kept));
+    }
+
+    private static Text value(Report report, String group, StatedLine line) {
+        String key = line.path().substring(Math.min(line.path().length(), group.length() + 1)).replace('/', ' ');
+        Text text = Text.of(key + (key.isEmpty() ? "" : "\u00a0")).bold(line.value());
+        if (!line.si().isEmpty() && !line.si().equals(line.value())) {
+            text = text.plain(" ").then(report.say(Label.IN_SI, Text.of(line.si())));
         }
-        return new Block.Cell(texts);
+        return line.note().isEmpty() ? text : text.plain(", ").italic(line.note());
     }
 
     private static Block files(Report report) {
@@ -87,7 +88,7 @@ final class AnnexPages {
                     Block.Cell.of(Text.EMPTY.mono(sha256(file.bytes())))));
         }
         return new Block.Table(List.of(report.column(Label.COLUMN_FILE, 18), report.column(Label.COLUMN_DESCRIPTION, 15),
-                report.column(Label.COLUMN_HASH, 67)), Block.Headings.TOP_AND_SIDE, rows);
+                report.column(Label.COLUMN_HASH, 67)), Block.Headings.TOP_AND_SIDE, rows).dense();
     }
 
     private static String sha256(byte[] bytes) {

@@ -41,7 +41,7 @@ final class BudgetFigures {
         List<Drawn> figures = new ArrayList<>();
         for (int from = 0; from < entries.size(); from += BARS) {
             List<Entry> some = entries.subList(from, Math.min(entries.size(), from + BARS));
-            figures.add(new Drawn(budget(report, some), Section.FIGURES,
+            figures.add(new Drawn(budget(report, some), Section.STRESS,
                     some.stream().map(Entry::feature).distinct().count() == 1 ? Optional.of(some.get(0).feature())
                             : Optional.empty(), Optional.empty()));
         }

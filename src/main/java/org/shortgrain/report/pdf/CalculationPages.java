@@ -1,8 +1,14 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -22,25 +28,44 @@ final class CalculationPages {
             return blocks;
         }
         blocks.add(report.paragraph(Sentence.CALCULATIONS_TEXT));
+        Map<Placed, String> shown = new HashMap<>();
         for (Calculation calculation : report.review().computations()) {
-            blocks.addAll(calculation(report, calculation));
-            figures.of(calculation).ifPresent(link -> blocks.add(report.small(link)));
+            blocks.addAll(calculation(report, figures, calculation, shown));
         }
         return blocks;
     }
 
-    private static List<Block> calculation(Report report, Calculation calculation) {
+    /** An input at a place: what stands in an earlier calculation there is not printed again. */
+    private record Placed(Optional<String> feature, Computed.Input input) {
+    }
+
+    private static List<Block> calculation(Report report, ReviewFigures figures, Calculation calculation,
+            Map<Placed, String> shown) {
         Computed computed = calculation.computed();
         String heading = calculation.id() + "\u2002"
                 + calculation.feature().map(feature -> feature + ": ").orElse("") + computed.title();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, Text.of(heading), Links.calculation(calculation.id())));
         Text result = report.say(Sentence.CALCULATION_RESULT, result(report, computed));
-        blocks.add(new Block.Paragraph(result.plain("\n").mono(computed.equation()), Block.Tone.BODY));
-        if (!computed.inputs().isEmpty() || !computed.steps().isEmpty()) {
-            blocks.add(numbers(report, computed));
+        blocks.add(new Block.Paragraph(result, Block.Tone.BODY));
+        blocks.add(new Block.Paragraph(Text.EMPTY.mono(computed.equation()), Block.Tone.FINE));
+        Map<String, List<Text>> known = new LinkedHashMap<>();
+        List<Block.Row> rows = new ArrayList<>();
+        for (Computed.Input input : computed.inputs()) {
+            String first = shown.putIfAbsent(new Placed(calculation.feature(), input), calculation.id());
+            if (first == null || first.equals(calculation.id())) {
+                rows.add(input(report, input));
+            } else {
+                known.computeIfAbsent(first, key -> new ArrayList<>()).add(Text.EMPTY.italic(input.symbol()));
+            }
         }
-        blocks.add(basis(report, computed));
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_SYMBOL, 9),
+                    report.column(Label.COLUMN_MEANING, 32), report.numberColumn(Label.COLUMN_VALUE_RANGE, 23),
+                    report.column(Label.COLUMN_ORIGIN, 36)), Block.Headings.TOP_AND_SIDE, rows).dense());
+        }
+        addFine(blocks, steps(report, computed, known));
+        addFine(blocks, basis(report, figures, calculation));
         return blocks;
     }
 
@@ -51,40 +76,63 @@ final class CalculationPages {
     }
 
     /** In one system of units: the columns would not hold two, and the result above has both. */
-    private static Block numbers(Report report, Computed computed) {
-        Numbers numbers = report.numbers().single();
-        List<Block.Row> rows = new ArrayList<>();
-        for (Computed.Input input : computed.inputs()) {
-            List<Text> origin = new ArrayList<>(List.of(report.links().origin(input.origin())));
-            input.source().ifPresent(source -> origin.add(report.links().toSource(source)));
-            rows.add(Block.Row.of(Block.Cell.of(Text.EMPTY.italic(input.symbol())), Block.Cell.of(input.meaning()),
-                    Block.Cell.of(numbers.value(input.value().value(), input.unit())),
-                    Block.Cell.of(numbers.range(input.value(), input.unit())), new Block.Cell(origin)));
-        }
-        for (Computed.Step step : computed.steps()) {
-            rows.add(Block.Row.of(Block.Cell.of(Text.EMPTY.italic(step.symbol())), Block.Cell.of(step.meaning()),
-                    Block.Cell.of(numbers.value(step.value().value(), step.unit())),
-                    Block.Cell.of(numbers.range(step.value(), step.unit())),
-                    Block.Cell.of(report.words(Label.INTERMEDIATE))));
-        }
-        return new Block.Table(List.of(report.column(Label.COLUMN_SYMBOL, 11), report.column(Label.COLUMN_MEANING, 28),
-                report.numberColumn(Label.COLUMN_VALUE, 14), report.numberColumn(Label.COLUMN_RANGE, 21),
-                report.column(Label.COLUMN_ORIGIN, 26)), Block.Headings.TOP_AND_SIDE, rows);
+    private static Block.Row input(Report report, Computed.Input input) {
+        Text origin = report.links().origin(input.origin());
+        Text from = input.source().map(source -> origin.plain("; ").then(report.links().toSource(source)))
+                .orElse(origin);
+        return Block.Row.of(Block.Cell.of(Text.EMPTY.italic(input.symbol())), Block.Cell.of(input.meaning()),
+                Block.Cell.of(value(report, input.value(), input.unit())), Block.Cell.of(from));
     }
 
-    private static Block basis(Report report, Computed computed) {
-        List<Block.Row> rows = new ArrayList<>();
-        rows.add(report.labelled(Label.ROW_RANGE_BASIS, Text.of(computed.rangeBasis())));
-        rows.add(report.labelled(Label.ROW_VALIDITY,
+    private static String value(Report report, Band band, SiUnit unit) {
+        Numbers numbers = report.numbers().single();
+        String range = numbers.range(band, unit);
+        return numbers.value(band.value(), unit) + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+
+    private static void addFine(List<Block> blocks, List<Text> parts) {
+        if (!parts.isEmpty()) {
+            blocks.add(new Block.Paragraph(Links.joined(parts, "\u2002"), Block.Tone.FINE));
+        }
+    }
+
+    /** Inputs that stand elsewhere, and intermediate results. */
+    private static List<Text> steps(Report report, Computed computed, Map<String, List<Text>> known) {
+        List<Text> parts = new ArrayList<>();
+        known.forEach((id, symbols) -> parts.add(report.say(Sentence.CALCULATION_AS_IN, Links.joined(symbols),
+                report.links().toCalculation(id))));
+        if (!computed.steps().isEmpty()) {
+            parts.add(named(report, Label.ROW_STEPS, Links.joined(computed.steps().stream()
+                    .map(step -> step(report, step)).toList(), "; ")));
+        }
+        return parts;
+    }
+
+    /** Why the number may be believed: range, validity, sources, notes, figures. */
+    private static List<Text> basis(Report report, ReviewFigures figures, Calculation calculation) {
+        Computed computed = calculation.computed();
+        List<Text> parts = new ArrayList<>();
+        parts.add(named(report, Label.ROW_RANGE_BASIS, Text.of(computed.rangeBasis())));
+        parts.add(named(report, Label.ROW_VALIDITY,
                 here(report, computed.validity()).plain(": " + computed.validity().statement())));
         if (!computed.sources().isEmpty()) {
-            rows.add(report.labelled(Label.ROW_SOURCES, report.links().toSources(computed.sources())));
+            parts.add(named(report, Label.ROW_SOURCES,
+                    Links.joined(report.links().toSources(computed.sources()), "; ")));
         }
         if (!computed.notes().isEmpty()) {
-            rows.add(report.labelled(Label.ROW_NOTES, FindingPages.plain(computed.notes())));
+            parts.add(named(report, Label.ROW_NOTES, Links.joined(FindingPages.plain(computed.notes()), "; ")));
         }
-        return new Block.Table(List.of(Block.Column.text("", 17), Block.Column.text("", 83)), Block.Headings.SIDE,
-                rows);
+        figures.of(calculation).ifPresent(parts::add);
+        return parts;
+    }
+
+    private static Text named(Report report, Label label, Text text) {
+        return Text.EMPTY.bold(report.words(label)).plain("\u00a0").then(text);
+    }
+
+    private static Text step(Report report, Computed.Step step) {
+        return Text.of(step.meaning() + " ").italic(step.symbol()).plain("\u00a0=\u00a0")
+                .plain(value(report, step.value(), step.unit()));
     }
 
     static Text here(Report report, Computed.Validity validity) {

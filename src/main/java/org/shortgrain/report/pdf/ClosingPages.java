@@ -35,29 +35,31 @@ final class ClosingPages {
 
     private static List<Block> actions(Report report) {
         List<Block.Row> rows = new ArrayList<>();
-        for (Finding finding : report.review().findings()) {
+        for (FindingGroup group : FindingGroup.of(report.review().findings())) {
+            Finding finding = group.first();
             if (finding.grade() == Grade.OBJECTION || finding.grade() == Grade.CONDITION) {
-                rows.add(action(report.links().toFinding(finding.id()).plain(" ").then(report.badge(finding.grade())),
-                        finding.remedies().stream().findFirst().orElse(finding.title())));
+                rows.add(action(report.links().toFindings(group.ids()).plain(" ").then(report.badge(finding.grade())),
+                        finding.remedies().stream().findFirst().orElse(finding.title()),
+                        report.answers(finding.factor())));
             }
         }
         for (Question question : report.review().questions()) {
             if (question.decisive()) {
                 rows.add(action(report.links().toQuestion(question.id()).plain(" ")
-                        .then(report.badge(Grade.QUESTION)), question.text()));
+                        .then(report.badge(Grade.QUESTION)), question.text(), report.answers(question.factor())));
             }
         }
         if (rows.isEmpty()) {
             return List.of(report.heading(Section.ACTIONS), report.paragraph(Sentence.ACTIONS_NONE));
         }
         return List.of(report.heading(Section.ACTIONS), report.paragraph(Sentence.ACTIONS_TEXT),
-                new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 19), report.column(Label.COLUMN_ACTION, 33),
-                        report.column(Label.COLUMN_OWNER, 15), report.column(Label.COLUMN_DISPOSITION, 15),
-                        report.column(Label.COLUMN_CLOSED, 18)), Block.Headings.TOP_AND_SIDE, rows));
+                new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 18), report.column(Label.COLUMN_ACTION, 32),
+                        report.column(Label.COLUMN_WHO, 9), report.column(Label.COLUMN_OWNER, 12),
+                        report.column(Label.COLUMN_DISPOSITION, 13), report.column(Label.COLUMN_CLOSED, 16)), Block.Headings.TOP_AND_SIDE, rows));
     }
 
-    private static Block.Row action(Text what, String action) {
-        return Block.Row.of(Block.Cell.of(what), Block.Cell.of(action), ROOM, ROOM, ROOM);
+    private static Block.Row action(Text what, String action, String answers) {
+        return Block.Row.of(Block.Cell.of(what), Block.Cell.of(action), Block.Cell.of(answers), ROOM, ROOM, ROOM);
     }
 
     private static List<Block> opinions(Report report) {
@@ -77,6 +79,9 @@ final class ClosingPages {
         blocks.add(report.paragraph(Sentence.LIMITS_TEXT, report.link(Section.CAUTIONS)));
         Map<Computed.Validity, List<Text>> byValidity = new LinkedHashMap<>();
         for (Calculation calculation : report.review().computations()) {
+            if (calculation.computed().validity().inside()) {
+                continue;
+            }
             byValidity.computeIfAbsent(calculation.computed().validity(), key -> new ArrayList<>())
                     .add(report.links().toCalculation(calculation.id()));
         }
@@ -84,7 +89,10 @@ final class ClosingPages {
         byValidity.forEach((validity, calculations) -> rows.add(Block.Row.of(
                 Block.Cell.of(Links.joined(calculations)), Block.Cell.of(validity.statement()),
                 Block.Cell.of(CalculationPages.here(report, validity)))));
-        if (!rows.isEmpty()) {
+        if (rows.isEmpty()) {
+            blocks.add(report.paragraph(Sentence.LIMITS_KEPT));
+        } else {
+            blocks.add(report.paragraph(Sentence.LIMITS_LEFT));
             blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_CALCULATION, 26),
                     report.column(Label.COLUMN_METHOD_RANGE, 56), report.column(Label.COLUMN_HERE, 18)),
                     Block.Headings.TOP_AND_SIDE, rows));
@@ -102,8 +110,8 @@ final class ClosingPages {
                     Block.Cell.of(source.seen())).named(Links.source(source.id())));
         }
         return List.of(report.heading(Section.SOURCES), report.paragraph(Sentence.SOURCES_TEXT),
-                new Block.Table(List.of(report.column(Label.COLUMN_SOURCE, 20), report.column(Label.COLUMN_DOCUMENT, 44),
-                        report.column(Label.COLUMN_SEEN, 36)), Block.Headings.TOP_AND_SIDE, rows));
+                new Block.Table(List.of(report.column(Label.COLUMN_SOURCE, 18), report.column(Label.COLUMN_DOCUMENT, 46),
+                        report.column(Label.COLUMN_SEEN, 36)), Block.Headings.TOP_AND_SIDE, rows).dense());
     }
 
     private static List<Block> signatures(Report report) {

@@ -7,11 +7,16 @@ import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Finding;
 
-/** One block for each finding: what is wrong, what shows it, why it matters, what would mend it, who says so. */
+/**
+ * One block for each finding: what is wrong, what shows it, why it matters, what would mend it, who says so. Findings of
+ * one rule at several places share a block.
+ */
 final class FindingPages {
 
-    private static final double LABELS = 17;
-    private static final double TEXT = 83;
+    private static final double LABELS = 13;
+    private static final double TEXT = 87;
+    private static final String WIDE_SPACE = "\u2002";
+    private static final String AND = " \u00b7 ";
 
     private FindingPages() {
     }
@@ -24,44 +29,72 @@ final class FindingPages {
             return blocks;
         }
         blocks.add(report.paragraph(Sentence.FINDINGS_TEXT));
-        report.review().findings().forEach(finding -> blocks.addAll(finding(report, finding)));
+        FindingGroup.of(report.review().findings()).forEach(group -> blocks.addAll(group(report, group)));
         return blocks;
     }
 
-    private static List<Block> finding(Report report, Finding finding) {
-        Text heading = Text.of(finding.id() + "\u2002").then(report.badge(finding.grade()))
-                .plain("\u2002" + finding.title());
+    private static List<Block> group(Report report, FindingGroup group) {
+        Finding first = group.first();
+        Text heading = Text.of(String.join(", ", group.ids()) + WIDE_SPACE).then(report.badge(first.grade()))
+                .plain(WIDE_SPACE + first.title());
+        boolean alone = group.findings().size() == 1;
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, heading, Links.finding(first.id())));
         List<Block.Row> rows = new ArrayList<>();
-        rows.add(report.labelled(Label.ROW_WHERE, where(report, finding)));
-        add(rows, report, Label.ROW_EVIDENCE, plain(finding.evidence()));
-        if (!finding.why().isEmpty()) {
-            rows.add(report.labelled(Label.ROW_WHY, Text.of(finding.why())));
+        if (alone) {
+            blocks.add(new Block.Paragraph(Text.of(first.statement()), Block.Tone.BODY));
+            rows.add(report.labelled(Label.ROW_WHERE, place(report, first).plain(AND).then(about(report, first))));
+            add(rows, report, Label.ROW_EVIDENCE, shown(report, first));
+        } else {
+            rows.add(report.labelled(Label.ROW_ABOUT, about(report, first)));
+            group.findings().forEach(member -> rows.add(member(report, member, member != first)));
         }
-        add(rows, report, Label.ROW_REMEDIES, numbered(finding.remedies()));
-        add(rows, report, Label.ROW_PLACE, places(report, finding.at()));
-        add(rows, report, Label.ROW_SOURCES, report.links().toSources(finding.sources()));
-        if (!finding.foldedIn().isEmpty()) {
-            rows.add(report.labelled(Label.ROW_FOLDED, Text.of(String.join(", ", finding.foldedIn()))));
+        if (!first.why().isEmpty()) {
+            rows.add(report.labelled(Label.ROW_WHY, Text.of(first.why())));
         }
-        if (finding.needsConfirmation()) {
+        add(rows, report, Label.ROW_REMEDIES, numbered(first.remedies()));
+        add(rows, report, Label.ROW_SOURCES, Links.joined(report.links().toSources(first.sources()), "; "));
+        if (first.needsConfirmation()) {
             rows.add(report.labelled(Label.ROW_CONFIRM, report.say(Sentence.CONFIRM_TEXT)));
         }
-        return List.of(new Block.Heading(2, heading, Links.finding(finding.id())),
-                new Block.Paragraph(Text.of(finding.statement()), Block.Tone.BODY),
-                new Block.Table(List.of(Block.Column.text("", LABELS), Block.Column.text("", TEXT)),
-                        Block.Headings.SIDE, rows));
+        blocks.add(new Block.Table(List.of(Block.Column.text("", LABELS), Block.Column.text("", TEXT)),
+                Block.Headings.SIDE, rows).dense());
+        return blocks;
     }
 
-    private static Text where(Report report, Finding finding) {
-        Text place = finding.feature().map(id -> report.links().toStress(id, id))
+    /** One place of several: its own statement, evidence and lines of the file. */
+    private static Block.Row member(Report report, Finding finding, boolean named) {
+        Text place = Text.of(finding.id() + AND).then(place(report, finding));
+        Block.Row row = Block.Row.of(Block.Cell.of(place),
+                new Block.Cell(List.of(Text.EMPTY.bold(finding.statement()), shown(report, finding))));
+        return named ? row.named(Links.finding(finding.id())) : row;
+    }
+
+    private static Text place(Report report, Finding finding) {
+        return finding.feature().map(id -> report.links().toStress(id, id))
                 .orElseGet(() -> report.say(Label.WHOLE_PART));
-        return place.plain(" \u00b7 " + report.factor(finding.factor()) + " \u00b7 ")
+    }
+
+    private static Text about(Report report, Finding finding) {
+        return Text.of(report.factor(finding.factor()) + AND)
                 .then(report.say(Label.RULE_WORD, Text.of(finding.rule())));
     }
 
-    private static void add(List<Block.Row> rows, Report report, Label label, List<Text> paragraphs) {
-        if (!paragraphs.isEmpty()) {
-            rows.add(report.labelled(label, paragraphs));
+    /** Evidence, the places in the file, and the rules that the finding stands for, in one run. */
+    private static Text shown(Report report, Finding finding) {
+        List<Text> parts = new ArrayList<>(plain(finding.evidence()));
+        if (!finding.at().isEmpty()) {
+            parts.add(report.say(Label.IN_THE_FILE, Links.joined(places(report, finding.at()), ", ")));
+        }
+        if (!finding.foldedIn().isEmpty()) {
+            parts.add(report.say(Label.STANDS_FOR, Text.of(String.join(", ", finding.foldedIn()))));
+        }
+        return Links.joined(parts, AND);
+    }
+
+    private static void add(List<Block.Row> rows, Report report, Label label, Text text) {
+        if (!text.parts().isEmpty()) {
+            rows.add(report.labelled(label, text));
         }
     }
 
@@ -69,16 +102,17 @@ final class FindingPages {
         return sentences.stream().map(Text::of).toList();
     }
 
-    private static List<Text> numbered(List<String> remedies) {
+    private static Text numbered(List<String> remedies) {
         List<Text> texts = new ArrayList<>();
         for (String remedy : remedies) {
-            texts.add(Text.of(remedies.size() == 1 ? remedy : texts.size() + 1 + ". " + remedy));
+            texts.add(remedies.size() == 1 ? Text.of(remedy)
+                    : Text.EMPTY.bold(texts.size() + 1 + ".\u00a0").plain(remedy));
         }
-        return texts;
+        return Links.joined(texts, "  ");
     }
 
-    static List<Text> places(Report report, List<Location> places) {
-        return places.stream().map(place -> report.links().toValue(place.path()).plain(", ")
+    private static List<Text> places(Report report, List<Location> places) {
+        return places.stream().map(place -> report.links().toValue(place.path()).plain(" ")
                 .then(report.say(Label.LINE, Text.of(Integer.toString(place.line()))))).toList();
     }
 }

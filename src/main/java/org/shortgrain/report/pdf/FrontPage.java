@@ -2,7 +2,6 @@ package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Amount;
@@ -16,7 +15,8 @@ import org.shortgrain.review.Review;
 /** The page that answers whether the part can be released as described, and who must do what. */
 final class FrontPage {
 
-    private static final int WORST = 3;
+    /** Rows that leave room for the rest of the page. */
+    private static final int WORST = 6;
     private static final int FIELDS_PER_ROW = 3;
     private static final String NOTHING = "\u2013";
 
@@ -87,9 +87,22 @@ final class FrontPage {
             case NO_OBJECTION -> Sentence.VERDICT_NO_OBJECTION;
         });
         for (String because : review.because()) {
-            explanation = explanation.plain(" ").plain(because);
+            if (!isInTheTable(report, because)) {
+                explanation = explanation.plain(" ").plain(because);
+            }
         }
         return new Block.Verdict(review.verdict().words(), Report.frame(review.verdict()), explanation);
+    }
+
+    /** A reason that names a finding of the table below it would be read twice. */
+    private static boolean isInTheTable(Report report, String because) {
+        return worstGroups(report).stream().flatMap(group -> group.ids().stream())
+                .anyMatch(id -> because.startsWith(id + " "));
+    }
+
+    private static List<FindingGroup> worstGroups(Report report) {
+        List<FindingGroup> groups = FindingGroup.of(report.review().findings());
+        return groups.subList(0, Math.min(WORST, groups.size()));
     }
 
     private static Text counts(Report report) {
@@ -147,28 +160,31 @@ final class FrontPage {
         if (findings.isEmpty()) {
             return List.of(report.paragraph(Sentence.NO_FINDINGS));
         }
+        List<FindingGroup> groups = worstGroups(report);
         List<Block.Row> rows = new ArrayList<>();
-        for (Finding finding : findings.subList(0, Math.min(WORST, findings.size()))) {
-            Text name = report.links().toFinding(finding.id()).plain(" ").then(report.badge(finding.grade()));
-            Text title = Text.of(place(finding.feature()) + finding.title())
-                    .then(report.onPage(Links.finding(finding.id())));
+        for (FindingGroup group : groups) {
+            Finding first = group.first();
+            Text name = report.links().toFindings(group.ids()).plain(" ").then(report.badge(first.grade()));
+            Text title = Text.of(places(group) + first.title()).then(report.onPage(Links.finding(first.id())));
             rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(title),
-                    Block.Cell.of(finding.remedies().stream().findFirst().orElse("")), new Block.Cell(List.of())));
+                    Block.Cell.of(first.remedies().stream().findFirst().orElse("")),
+                    Block.Cell.of(report.answers(first.factor()))));
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, report.say(Sentence.WORST_FINDINGS), "worst"));
-        blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 18),
+        blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 19),
                 report.column(Label.COLUMN_WRONG, 37), report.column(Label.COLUMN_FIRST_REMEDY, 34),
-                report.column(Label.COLUMN_OWNER, 11)), Block.Headings.TOP_AND_SIDE, rows));
-        if (findings.size() > WORST) {
-            blocks.add(report.small(report.say(Sentence.MORE_FINDINGS, count(findings.size() - WORST),
-                    report.link(Section.FINDINGS))));
+                report.column(Label.COLUMN_WHO, 10)), Block.Headings.TOP_AND_SIDE, rows));
+        int shown = groups.stream().mapToInt(group -> group.findings().size()).sum();
+        if (findings.size() > shown) {
+            blocks.add(report.small(report.say(Sentence.MORE_FINDINGS, count(findings.size() - shown),
+                    report.link(Section.FINDINGS), report.link(Section.ACTIONS))));
         }
         return blocks;
     }
 
-    private static String place(Optional<String> feature) {
-        return feature.map(id -> id + ": ").orElse("");
+    private static String places(FindingGroup group) {
+        return group.features().isEmpty() ? "" : String.join(", ", group.features()) + ": ";
     }
 
     private static List<Block> decisive(Report report) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Finding;
@@ -103,11 +104,19 @@ final class Links {
 
     /** {@return texts in one line with commas} */
     static Text joined(List<Text> texts) {
-        Text all = Text.EMPTY;
+        return joined(texts, ", ");
+    }
+
+    /** {@return texts in one line with a sign between them} */
+    static Text joined(List<Text> texts, String sign) {
+        List<Inline> parts = new ArrayList<>();
         for (Text text : texts) {
-            all = all.parts().isEmpty() ? text : all.plain(", ").then(text);
+            if (!parts.isEmpty()) {
+                parts.add(new Inline.Run(sign, Inline.Style.PLAIN));
+            }
+            parts.addAll(text.parts());
         }
-        return all;
+        return new Text(parts);
     }
 
     Text toFindings(List<String> ids) {

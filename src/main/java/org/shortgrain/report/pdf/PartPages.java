@@ -56,7 +56,7 @@ final class PartPages {
         rows.add(report.labelled(Sentence.FORM_EVALUATION, Text.EMPTY.bold(report.review().verdict().words())));
         rows.add(report.labelled(Sentence.FORM_REMARKS, declared(report, "/review/remarks")));
         return new Block.Table(List.of(report.column(Label.COLUMN_ITEM, 24), report.column(Label.COLUMN_DECLARED, 76)),
-                Block.Headings.TOP_AND_SIDE, rows);
+                Block.Headings.TOP_AND_SIDE, rows).dense();
     }
 
     private static Text declared(Report report, String path) {
@@ -118,12 +118,12 @@ final class PartPages {
                 rows.add(Block.Row.of(Block.Cell.of(feature.id()),
                         Block.Cell.of(report.factor(judgement.factor())),
                         Block.Cell.of(report.state(judgement.state())),
-                        new Block.Cell(judgement.reasons().stream().map(Text::of).toList())));
+                        Block.Cell.of(String.join(" \u00b7 ", judgement.reasons()))));
             }
         }
-        blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 15),
-                report.column(Label.COLUMN_FACTOR, 15), report.column(Label.COLUMN_STATE, 13),
-                report.column(Label.COLUMN_REASONS, 57)), Block.Headings.TOP_AND_SIDE, rows));
+        blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 14),
+                report.column(Label.COLUMN_FACTOR, 11), report.column(Label.COLUMN_STATE, 10),
+                report.column(Label.COLUMN_REASONS, 65)), Block.Headings.TOP_AND_SIDE, rows).dense());
         return blocks;
     }
 
@@ -139,8 +139,8 @@ final class PartPages {
                     Block.Cell.of(report.links().toSource(line.source()))));
         }
         return List.of(new Block.Heading(2, report.say(Sentence.PART_MATERIAL), "material"),
-                new Block.Table(List.of(report.column(Label.COLUMN_SUBJECT, 24), report.column(Label.COLUMN_WORD, 18),
-                        report.column(Label.COLUMN_MEANING, 32), report.column(Label.COLUMN_SOURCE, 26)),
-                        Block.Headings.TOP_AND_SIDE, rows));
+                new Block.Table(List.of(report.column(Label.COLUMN_SUBJECT, 24), report.column(Label.COLUMN_WORD, 20),
+                        report.column(Label.COLUMN_MEANING, 30), report.column(Label.COLUMN_SOURCE, 26)),
+                        Block.Headings.TOP_AND_SIDE, rows).dense());
     }
 }

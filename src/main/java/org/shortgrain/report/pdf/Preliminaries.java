@@ -29,7 +29,6 @@ final class Preliminaries {
         List<Block> blocks = new ArrayList<>();
         blocks.add(report.heading(Section.CAUTIONS));
         blocks.add(report.paragraph(Sentence.CAUTIONS_TEXT));
-        blocks.addAll(warnings(report));
         blocks.add(new Block.Items(true, report.review().cautions().stream()
                 .filter(caution -> !isWarning(report, caution)).map(Text::of).toList()));
         return blocks;
@@ -92,12 +91,12 @@ final class Preliminaries {
         for (Assumption assumption : assumptions) {
             rows.add(Block.Row.of(Block.Cell.of(assumption.id()), Block.Cell.of(assumption.text()),
                     Block.Cell.of(report.words(effect(assumption.effect()))),
-                    new Block.Cell(report.links().toSources(assumption.sources()))));
+                    Block.Cell.of(Links.joined(report.links().toSources(assumption.sources()), "; "))));
         }
         return List.of(report.heading(Section.ASSUMPTIONS), report.paragraph(Sentence.ASSUMPTIONS_TEXT),
                 new Block.Table(List.of(report.column(Label.COLUMN_NUMBER, 9),
                         report.column(Label.COLUMN_ASSUMPTION, 50), report.column(Label.COLUMN_EFFECT, 15),
-                        report.column(Label.COLUMN_SOURCES, 26)), Block.Headings.TOP_AND_SIDE, rows));
+                        report.column(Label.COLUMN_SOURCES, 26)), Block.Headings.TOP_AND_SIDE, rows).dense());
     }
 
     private static Label effect(Assumption.Effect effect) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -14,64 +14,88 @@ import org.shortgrain.review.RuleUse;
 /** What was asked without a finding, and what could not be answered. */
 final class QuestionPages {
 
-    /** From so many rules on, a reason they share is said once. */
-    private static final int MANY = 4;
-
     private QuestionPages() {
     }
 
     static List<Block> blocks(Report report) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(report.heading(Section.RULES));
-        blocks.addAll(rules(report, Sentence.RULES_APPLIED, Label.COLUMN_REASON, report.review().rulesApplied(),
-                "rules applied"));
-        blocks.addAll(rules(report, Sentence.RULES_NOT_APPLICABLE, Label.COLUMN_REASON_NOT_APPLICABLE,
-                report.review().rulesNotApplicable(), "rules not applicable"));
+        blocks.add(report.paragraph(Sentence.RULES_TEXT, report.link(Section.INPUTS)));
+        blocks.addAll(asked(report));
+        blocks.addAll(notApplicable(report));
         blocks.addAll(questions(report));
         return blocks;
     }
 
-    private static List<Block> rules(Report report, Sentence title, Label reason, List<RuleUse> rules,
-            String anchor) {
-        Block heading = new Block.Heading(2, report.say(title), anchor);
-        if (rules.isEmpty()) {
-            return List.of(heading, report.paragraph(Sentence.RULES_NONE));
-        }
-        Map<String, List<RuleUse>> byReason = new LinkedHashMap<>();
-        rules.forEach(rule -> byReason.computeIfAbsent(rule.reason(), key -> new ArrayList<>()).add(rule));
-        List<Block> blocks = new ArrayList<>(List.of(heading));
-        List<Block.Row> single = new ArrayList<>();
-        byReason.forEach((why, same) -> {
-            if (same.size() >= MANY) {
-                blocks.add(report.paragraph(Sentence.RULES_SAME, Text.of(why),
-                        Text.of(Integer.toString(same.size()))));
-                blocks.add(twoUp(report, same));
-            } else {
-                same.forEach(rule -> single.add(Block.Row.of(Block.Cell.of(rule.rule()), Block.Cell.of(rule.title()),
-                        Block.Cell.of(rule.reason()))));
-            }
+    /** What each rule asks, in one run for each reason: the list is looked up, not read. */
+    private static List<Block> asked(Report report) {
+        List<Block> blocks = begun(report, Sentence.RULES_APPLIED, "rules applied", report.review().rulesApplied());
+        byReason(report.review().rulesApplied()).forEach((reason, rules) -> {
+            blocks.add(fine(same(report, reason, rules)));
+            bySubject(rules).forEach((subject, some) -> blocks.add(fine(Text.EMPTY.bold(subject).plain(" ")
+                    .then(Links.joined(some.stream().map(QuestionPages::numberAndTitle).toList(), " \u00b7 ")))));
         });
-        if (!single.isEmpty()) {
-            blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_RULE, 16),
-                    report.column(Label.COLUMN_TITLE, 44), report.column(reason, 40)), Block.Headings.TOP_AND_SIDE,
-                    single));
+        return blocks;
+    }
+
+    /** The numbers alone: why a subject was not asked says enough of its rules. */
+    private static List<Block> notApplicable(Report report) {
+        List<RuleUse> all = report.review().rulesNotApplicable();
+        List<Block> blocks = begun(report, Sentence.RULES_NOT_APPLICABLE, "rules not applicable", all);
+        byReason(all).forEach((reason, rules) -> blocks.add(fine(same(report, reason, rules)
+                .plain(": " + numbers(rules)))));
+        return blocks;
+    }
+
+    private static List<Block> begun(Report report, Sentence title, String anchor, List<RuleUse> rules) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, report.say(title), anchor));
+        if (rules.isEmpty()) {
+            blocks.add(report.paragraph(Sentence.RULES_NONE));
         }
         return blocks;
     }
 
-    /** Rules with one and the same reason, two in a row, read along the rows. */
-    private static Block twoUp(Report report, List<RuleUse> rules) {
-        Block.Cell none = new Block.Cell(List.of());
-        List<Block.Row> rows = new ArrayList<>();
-        for (int i = 0; i < rules.size(); i += 2) {
-            RuleUse left = rules.get(i);
-            Optional<RuleUse> right = i + 1 < rules.size() ? Optional.of(rules.get(i + 1)) : Optional.empty();
-            rows.add(Block.Row.of(Block.Cell.of(left.rule()), Block.Cell.of(left.title()),
-                    right.map(rule -> Block.Cell.of(rule.rule())).orElse(none),
-                    right.map(rule -> Block.Cell.of(rule.title())).orElse(none)));
+    private static Text same(Report report, String reason, List<RuleUse> rules) {
+        return report.say(Sentence.RULES_SAME, Text.of(reason), Text.of(Integer.toString(rules.size())));
+    }
+
+    private static Block fine(Text text) {
+        return new Block.Paragraph(text, Block.Tone.FINE);
+    }
+
+    private static Map<String, List<RuleUse>> bySubject(List<RuleUse> rules) {
+        Map<String, List<RuleUse>> bySubject = new LinkedHashMap<>();
+        rules.forEach(rule -> bySubject.computeIfAbsent(subject(rule.rule()), key -> new ArrayList<>()).add(rule));
+        return bySubject;
+    }
+
+    /** A rule is called by its subject and a number, such as FIT-02. */
+    private static String subject(String rule) {
+        int dash = rule.lastIndexOf('-');
+        return dash < 0 ? rule : rule.substring(0, dash);
+    }
+
+    private static Text numberAndTitle(RuleUse rule) {
+        return Text.EMPTY.bold(rule.rule().substring(rule.rule().lastIndexOf('-') + 1)).plain("\u00a0")
+                .plain(rule.title());
+    }
+
+    private static String numbers(List<RuleUse> rules) {
+        return bySubject(rules).entrySet().stream().map(some -> some.getKey() + " " + some.getValue().stream()
+                        .map(rule -> rule.rule().substring(rule.rule().lastIndexOf('-') + 1))
+                        .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Map<String, List<RuleUse>> byReason(List<RuleUse> rules) {
+        Map<String, List<RuleUse>> byReason = new LinkedHashMap<>();
+        for (RuleUse rule : rules) {
+            String reason = rule.reason().endsWith(".") ? rule.reason().substring(0, rule.reason().length() - 1)
+                    : rule.reason();
+            byReason.computeIfAbsent(reason, key -> new ArrayList<>()).add(rule);
         }
-        return new Block.Table(List.of(report.column(Label.COLUMN_RULE, 15), report.column(Label.COLUMN_TITLE, 35),
-                report.column(Label.COLUMN_RULE, 15), report.column(Label.COLUMN_TITLE, 35)), Block.Headings.TOP, rows);
+        return byReason;
     }
 
     private static List<Block> questions(Report report) {

@@ -100,6 +100,15 @@ record Report(Review review, List<Attachment> attachments, ReviewPdf.Options opt
         };
     }
 
+    /** {@return which of the reviewers a finding is for, as a proposal: the roles are those of the signatures} */
+    String answers(Factor factor) {
+        return words(switch (factor) {
+            case RECORD -> Label.WHO_RECORD;
+            case STRESS -> Label.WHO_STRESS;
+            case MATERIAL, ENVIRONMENT, COMBINED -> Label.WHO_OTHER;
+        });
+    }
+
     String factor(Factor factor) {
         return factor.word();
     }

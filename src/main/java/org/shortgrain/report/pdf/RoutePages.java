@@ -28,7 +28,7 @@ final class RoutePages {
         blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_OP, 8), report.column(Label.COLUMN_ENTERED, 22),
                 report.column(Label.COLUMN_UNDERSTOOD, 20), report.column(Label.COLUMN_AT, 15),
                 report.column(Label.COLUMN_LEAVES, 23), report.column(Label.COLUMN_BREACHES, 12)),
-                Block.Headings.TOP_AND_SIDE, rows));
+                Block.Headings.TOP_AND_SIDE, rows).dense());
         blocks.addAll(figures.in(Section.ROUTE));
         return blocks;
     }

@@ -31,8 +31,9 @@ final class StressPages {
             blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_DIRECTION, 10),
                     report.column(Label.COLUMN_CAUSE, 28), report.numberColumn(Label.COLUMN_VALUE, 23),
                     report.numberColumn(Label.COLUMN_RANGE, 21), report.column(Label.COLUMN_CALCULATION, 18)),
-                    Block.Headings.TOP_AND_SIDE, rows(report, feature)));
+                    Block.Headings.TOP_AND_SIDE, rows(report, feature)).dense());
         }
+        blocks.addAll(figures.in(Section.STRESS));
         return blocks;
     }
 

@@ -162,7 +162,7 @@ class ReviewPdfTest {
     void a_finding_stands_with_evidence_reason_remedies_place_and_sources() {
         Finding finding = SampleReview.usual().findings().get(0);
         List<String> parts = new ArrayList<>(List.of(finding.statement(), finding.why(), "rule " + finding.rule(),
-                "/features/0/fit, line 31", "handbook-1, table 5 (read)", "lecture-2 (memory)"));
+                "/features/0/fit line 31", "handbook-1, table 5 (read)", "lecture-2 (memory)"));
         parts.addAll(finding.evidence());
         parts.addAll(finding.remedies());
         for (String part : parts) {

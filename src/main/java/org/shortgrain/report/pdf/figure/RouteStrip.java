@@ -96,7 +96,7 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
             box(pen, step, boxWidth, x, y);
             if (step.breach().isPresent()) {
                 breaches++;
-                number(pen, new Point(x + boxWidth - 1, y), breaches);
+                number(pen, new Point(x + boxWidth - 5, y), breaches);
                 number(pen, new Point(6, noteY + 4), breaches);
                 for (String line : breachLines(step.breach().get(), width)) {
                     pen.text(new Point(TAB + 3, noteY + 6.5), Pen.Align.LEFT, line, Lettering.LABEL);

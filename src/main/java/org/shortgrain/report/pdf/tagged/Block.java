@@ -10,11 +10,11 @@ public sealed interface Block {
     /**
      * A heading; also a bookmark.
      *
-     * @param level  1 to 3; a level may only follow itself, a lower one, or the one above
-     * @param text   the heading
-     * @param anchor the name by which links reach it
+     * @param level   1 to 3; a level may only follow itself, a lower one, or the one above
+     * @param text    the heading
+     * @param anchors the names by which links reach it
      */
-    record Heading(int level, Text text, String anchor) implements Block {
+    record Heading(int level, Text text, List<String> anchors) implements Block {
         private static final int DEEPEST = 3;
 
         /** Refuses levels that have no form. */
@@ -23,7 +23,18 @@ public sealed interface Block {
                 throw new IllegalArgumentException("no heading of level " + level);
             }
             Objects.requireNonNull(text, "text");
-            Objects.requireNonNull(anchor, "anchor");
+            anchors = List.copyOf(anchors);
+        }
+
+        /**
+         * A heading under one name.
+         *
+         * @param level  its level
+         * @param text   the heading
+         * @param anchor the name by which links reach it
+         */
+        public Heading(int level, Text text, String anchor) {
+            this(level, text, List.of(anchor));
         }
     }
 
@@ -34,7 +45,9 @@ public sealed interface Block {
         /** Larger text for the few sentences that everyone reads. */
         LEAD,
         /** Notes. */
-        SMALL
+        SMALL,
+        /** What is looked up rather than read: small letters across the whole page. */
+        FINE
     }
 
     /**
@@ -56,11 +69,23 @@ public sealed interface Block {
      *
      * @param numbered whether the items are counted
      * @param items    the items
+     * @param tone     its purpose
      */
-    record Items(boolean numbered, List<Text> items) implements Block {
+    record Items(boolean numbered, List<Text> items, Tone tone) implements Block {
         /** Copies the list. */
         public Items {
             items = List.copyOf(items);
+            Objects.requireNonNull(tone, "tone");
+        }
+
+        /**
+         * A list in running text.
+         *
+         * @param numbered whether the items are counted
+         * @param items    the items
+         */
+        public Items(boolean numbered, List<Text> items) {
+            this(numbered, items, Tone.BODY);
         }
     }
 
@@ -172,6 +197,14 @@ public sealed interface Block {
         }
     }
 
+    /** How close the rows of a table stand. */
+    enum Spacing {
+        /** To be read from top to bottom. */
+        OPEN,
+        /** To be looked up. */
+        DENSE
+    }
+
     /** Where a table has its headings. */
     enum Headings {
         /** In the first row, repeated on each page. */
@@ -188,19 +221,37 @@ public sealed interface Block {
      * @param columns  its columns
      * @param headings where its headings are
      * @param rows     its rows
+     * @param spacing  how close its rows stand
      */
-    record Table(List<Column> columns, Headings headings, List<Row> rows) implements Block {
+    record Table(List<Column> columns, Headings headings, List<Row> rows, Spacing spacing) implements Block {
         /** Copies the lists and refuses ragged rows. */
         public Table {
             columns = List.copyOf(columns);
             rows = List.copyOf(rows);
             Objects.requireNonNull(headings, "headings");
+            Objects.requireNonNull(spacing, "spacing");
             for (Row row : rows) {
                 if (row.cells().size() != columns.size()) {
                     throw new IllegalArgumentException(
                             "a row of " + row.cells().size() + " cells in a table of " + columns.size() + " columns");
                 }
             }
+        }
+
+        /**
+         * A table to be read from top to bottom.
+         *
+         * @param columns  its columns
+         * @param headings where its headings are
+         * @param rows     its rows
+         */
+        public Table(List<Column> columns, Headings headings, List<Row> rows) {
+            this(columns, headings, rows, Spacing.OPEN);
+        }
+
+        /** {@return the same table in small letters, its rows close together} */
+        public Table dense() {
+            return new Table(columns, headings, rows, Spacing.DENSE);
         }
     }
 

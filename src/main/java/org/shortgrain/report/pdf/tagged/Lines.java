@@ -23,14 +23,16 @@ final class Lines {
      */
     record Font(Face base, double size, double leading, Ink ink) {
 
-        static final Font BODY = new Font(Face.REGULAR, 8.8, 12.6, Ink.BLACK);
+        static final Font BODY = new Font(Face.REGULAR, 8.6, 11.8, Ink.BLACK);
         static final Font LEAD = new Font(Face.REGULAR, 10.2, 14.8, Ink.BLACK);
-        static final Font SMALL = new Font(Face.REGULAR, 7.4, 10.2, Ink.GREY);
-        static final Font TABLE = new Font(Face.REGULAR, 7.9, 10.8, Ink.BLACK);
+        static final Font SMALL = new Font(Face.REGULAR, 7.3, 9.8, Ink.GREY);
+        static final Font TABLE = new Font(Face.REGULAR, 7.7, 10.2, Ink.BLACK);
         static final Font TABLE_HEADING = new Font(Face.BOLD, 7.4, 10.2, Ink.DEEP);
+        static final Font FINE = new Font(Face.REGULAR, 6.9, 8.9, Ink.BLACK);
+        static final Font FINE_HEADING = new Font(Face.BOLD, 6.7, 8.9, Ink.DEEP);
         static final Font LABEL = new Font(Face.REGULAR, 6.4, 8.4, Ink.GREY);
         static final Font VALUE = new Font(Face.REGULAR, 8.6, 11.2, Ink.BLACK);
-        static final Font CODE = new Font(Face.MONO, 6.9, 9.2, Ink.BLACK);
+        static final Font CODE = new Font(Face.MONO, 6, 7.6, Ink.BLACK);
         static final Font RUNNING = new Font(Face.REGULAR, 6.9, 9, Ink.GREY);
 
         double baseline(double top) {

@@ -10,10 +10,10 @@ public enum Paper {
     LETTER(PDRectangle.LETTER);
 
     /** Room for holes and a binder's clamp. */
-    private static final double LEFT = millimetres(24);
-    private static final double RIGHT = millimetres(18);
-    private static final double TOP = millimetres(25);
-    private static final double BOTTOM = millimetres(22);
+    private static final double LEFT = millimetres(22);
+    private static final double RIGHT = millimetres(16);
+    private static final double TOP = millimetres(22);
+    private static final double BOTTOM = millimetres(19);
     private static final double POINTS_PER_INCH = 72;
     private static final double MILLIMETRES_PER_INCH = 25.4;
 

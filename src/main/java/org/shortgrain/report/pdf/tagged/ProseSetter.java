@@ -14,19 +14,26 @@ final class ProseSetter {
     private static final double BULLET_INDENT = 15;
     private static final double WIDE_INDENT = 21;
     private static final int LAST_OF_ONE_DIGIT = 9;
+    private static final double COLUMN_GAP = 18;
     private static final double CONTENTS_INDENT = 18;
-    private static final double BEFORE_CONTENTS = 8;
-    private static final double LINE_NUMBER_WIDTH = 26;
+    private static final double BEFORE_CONTENTS = 6;
+    private static final double CONTENTS_SLACK = 0.6;
+    private static final Stroke CONTENTS_DOTS = new Stroke(Ink.RULE, 0.6, Stroke.Dash.DOTTED);
+    private static final double LINE_NUMBER_WIDTH = 20;
+    private static final double AFTER_LINE_NUMBER = 6;
+    /** Rows of a listing that are not parted: few enough to leave no hole in a page. */
+    private static final int CODE_ROWS = 24;
+    private static final double BEFORE_CODE = 6;
     /** A paragraph of up to this many lines stays whole; a longer one keeps two lines on each side of a break. */
     private static final int WHOLE = 3;
     private static final int KEPT = 2;
 
     private static final List<Font> HEADINGS = List.of(
-            new Font(Face.BOLD, 14, 18, Ink.DEEP),
-            new Font(Face.BOLD, 10.4, 14, Ink.DEEP),
-            new Font(Face.BOLD, 9, 12.6, Ink.BLACK));
-    private static final double[] BEFORE_HEADING = {24, 15, 10};
-    private static final double[] AFTER_HEADING = {7, 3.5, 2};
+            new Font(Face.BOLD, 13, 16.5, Ink.DEEP),
+            new Font(Face.BOLD, 9.8, 13, Ink.DEEP),
+            new Font(Face.BOLD, 8.6, 11.6, Ink.BLACK));
+    private static final double[] BEFORE_HEADING = {18, 11, 7};
+    private static final double[] AFTER_HEADING = {6, 2.5, 1};
     private static final Stroke UNDER_HEADING = new Stroke(Ink.DEEP, 0.8, Stroke.Dash.SOLID);
 
     private ProseSetter() {
@@ -53,24 +60,34 @@ final class ProseSetter {
                 canvas.line(left, rule, left + setting.width(), rule, UNDER_HEADING);
             }
         });
-        return List.of(piece.holdingNext().named(List.of(heading.anchor()))
+        return List.of(piece.holdingNext().named(heading.anchors())
                 .inOutline(new Piece.Bookmark(heading.level(), heading.text().letters())));
     }
 
     static List<Piece> paragraph(Block.Paragraph paragraph, Setting setting) {
-        Font font = switch (paragraph.tone()) {
+        Font font = font(paragraph.tone());
+        double before = font.leading() * 0.45;
+        List<Line> lines = setting.broken(paragraph.text(), font, measure(paragraph.tone(), setting));
+        return strips(lines, font, 0, before, setting.section().child("P"));
+    }
+
+    private static Font font(Block.Tone tone) {
+        return switch (tone) {
             case BODY -> Font.BODY;
             case LEAD -> Font.LEAD;
             case SMALL -> Font.SMALL;
+            case FINE -> Font.FINE;
         };
-        double before = font.leading() * 0.45;
-        List<Line> lines = setting.broken(paragraph.text(), font, measure(setting));
-        return strips(lines, font, 0, before, setting.section().child("P"));
+    }
+
+    private static double measure(Block.Tone tone, Setting setting) {
+        return tone == Block.Tone.FINE ? setting.width() : measure(setting);
     }
 
     static List<Piece> items(Block.Items items, Setting setting) {
         StructNode list = setting.section().child("L").numbering(items.numbered() ? "Decimal" : "Disc");
         List<Piece> pieces = new ArrayList<>();
+        Font font = font(items.tone());
         double indent = items.numbered() && items.items().size() > LAST_OF_ONE_DIGIT ? WIDE_INDENT : BULLET_INDENT;
         int number = 1;
         for (Text item : items.items()) {
@@ -78,13 +95,13 @@ final class ProseSetter {
             StructNode label = entry.child("Lbl");
             StructNode body = entry.child("LBody");
             String mark = items.numbered() ? number++ + "." : "\u2022";
-            Line labelLine = setting.broken(Text.of(mark), Font.BODY, indent + 1).get(0);
-            List<Line> lines = setting.broken(item, Font.BODY, measure(setting) - indent);
-            List<Piece> strips = new ArrayList<>(strips(lines, Font.BODY, indent, 2.4, body));
+            Line labelLine = setting.broken(Text.of(mark), font, indent + 1).get(0);
+            List<Line> lines = setting.broken(item, font, measure(items.tone(), setting) - indent);
+            List<Piece> strips = new ArrayList<>(strips(lines, font, indent, font.leading() * 0.2, body));
             Piece first = strips.get(0);
             strips.set(0, new Piece(first.before(), first.height(), first.holdsNext(), false, first.head(),
                     first.anchors(), first.bookmark(), (canvas, left, top) -> {
-                        Lines.paint(canvas, labelLine, Font.BODY, left + 2, top, label);
+                        Lines.paint(canvas, labelLine, font, left + 2, top, label);
                         first.painter().paint(canvas, left, top);
                     }));
             pieces.addAll(strips);
@@ -110,50 +127,83 @@ final class ProseSetter {
         return pieces;
     }
 
+    /** In two columns, read down the left one first. */
     static List<Piece> contents(Block.Contents contents, Setting setting) {
         StructNode list = setting.section().child("TOC");
-        List<Piece> pieces = new ArrayList<>();
-        Font font = Font.BODY;
-        double measure = setting.width();
+        Font font = Font.TABLE;
+        double measure = (setting.width() - COLUMN_GAP) / 2;
+        List<ContentsLine> lines = new ArrayList<>();
         for (Block.Entry entry : contents.entries()) {
-            StructNode reference = list.child("TOCI").child("Reference");
-            Line text = setting.broken(Text.EMPTY.link(entry.text(), entry.anchor()), font,
-                    measure - 2 * CONTENTS_INDENT).get(0);
-            Line page = setting.broken(Text.EMPTY.pageOf(entry.anchor()), font, CONTENTS_INDENT).get(0);
-            Stroke dots = new Stroke(Ink.RULE, 0.6, Stroke.Dash.DOTTED);
-            pieces.add(Piece.of(pieces.isEmpty() ? BEFORE_CONTENTS : 0, font.leading() + 0.6, (canvas, left, top) -> {
-                double pageLeft = measure - setting.fonts().width(font.base(), font.size(),
-                        canvas.places().pageNumber(entry.anchor()));
-                Lines.paint(canvas, text, font, left, top, reference);
-                canvas.artifact();
-                double baseline = font.baseline(top);
-                canvas.line(left + text.width() + 4, baseline, left + pageLeft - 5, baseline, dots);
-                Lines.paint(canvas, page, font, left + pageLeft, top, reference);
-            }));
+            lines.add(new ContentsLine(
+                    setting.broken(Text.EMPTY.link(entry.text(), entry.anchor()), font, measure - 2 * CONTENTS_INDENT)
+                            .get(0),
+                    setting.broken(Text.EMPTY.pageOf(entry.anchor()), font, CONTENTS_INDENT).get(0), entry.anchor(),
+                    list.child("TOCI").child("Reference")));
+        }
+        int rows = (lines.size() + 1) / 2;
+        double height = font.leading() + CONTENTS_SLACK;
+        return List.of(Piece.of(BEFORE_CONTENTS, rows * height, (canvas, left, top) -> {
+            for (int i = 0; i < lines.size(); i++) {
+                double columnLeft = i < rows ? left : left + measure + COLUMN_GAP;
+                paint(canvas, lines.get(i), font, columnLeft, measure, top + (i % rows) * height);
+            }
+        }));
+    }
+
+    private record ContentsLine(Line text, Line page, String anchor, StructNode node) {
+    }
+
+    private static void paint(Canvas canvas, ContentsLine line, Font font, double left, double measure, double top) {
+        double pageLeft = measure - canvas.fonts().width(font.base(), font.size(),
+                canvas.places().pageNumber(line.anchor()));
+        Lines.paint(canvas, line.text(), font, left, top, line.node());
+        canvas.artifact();
+        double baseline = font.baseline(top);
+        canvas.line(left + line.text().width() + 4, baseline, left + pageLeft - 5, baseline, CONTENTS_DOTS);
+        Lines.paint(canvas, line.page(), font, left + pageLeft, top, line.node());
+    }
+
+    /** In two columns, read down the left one first, cut into groups of lines that stay together. */
+    static List<Piece> listing(Block.Listing listing, Setting setting) {
+        StructNode code = setting.section().child("P").child("Code");
+        double measure = (setting.width() - COLUMN_GAP) / 2 - LINE_NUMBER_WIDTH;
+        List<CodeLine> lines = new ArrayList<>();
+        int number = 0;
+        for (String source : listing.lines()) {
+            String counted = Integer.toString(++number);
+            for (Line line : setting.broken(Text.of(source.replace("\t", "    ") + " "), Font.CODE, measure)) {
+                lines.add(new CodeLine(counted, line));
+                counted = "";
+            }
+        }
+        List<Piece> pieces = new ArrayList<>();
+        for (int from = 0; from < lines.size(); from += 2 * CODE_ROWS) {
+            pieces.add(codeGroup(lines.subList(from, Math.min(lines.size(), from + 2 * CODE_ROWS)), setting, code));
         }
         return pieces;
     }
 
-    static List<Piece> listing(Block.Listing listing, Setting setting) {
-        StructNode code = setting.section().child("P").child("Code");
-        List<Piece> pieces = new ArrayList<>();
+    /** A line as set; its number is empty where it goes on from the one before. */
+    private record CodeLine(String number, Line line) {
+    }
+
+    private static Piece codeGroup(List<CodeLine> lines, Setting setting, StructNode code) {
         Font font = Font.CODE;
-        int number = 0;
-        for (String source : listing.lines()) {
-            number++;
-            String counted = Integer.toString(number);
-            double countedWidth = setting.fonts().width(Face.MONO, font.size(), counted);
-            List<Line> lines = setting.broken(Text.of(source.replace("\t", "    ") + " "), font,
-                    setting.width() - LINE_NUMBER_WIDTH);
-            pieces.add(Piece.of(number == 1 ? 6 : 0, lines.size() * font.leading(), (canvas, left, top) -> {
-                canvas.artifact();
-                canvas.text(Face.MONO, font.size(), Ink.GREY, left + LINE_NUMBER_WIDTH - 8 - countedWidth,
-                        font.baseline(top), counted);
-                for (int i = 0; i < lines.size(); i++) {
-                    Lines.paint(canvas, lines.get(i), font, left + LINE_NUMBER_WIDTH, top + i * font.leading(), code);
+        int rows = (lines.size() + 1) / 2;
+        double column = (setting.width() + COLUMN_GAP) / 2;
+        return Piece.of(BEFORE_CODE, rows * font.leading(), (canvas, left, top) -> {
+            for (int i = 0; i < lines.size(); i++) {
+                CodeLine line = lines.get(i);
+                double x = left + (i < rows ? 0 : column) + LINE_NUMBER_WIDTH;
+                double y = top + (i % rows) * font.leading();
+                if (!line.number().isEmpty()) {
+                    canvas.artifact();
+                    canvas.text(Face.MONO, font.size(), Ink.GREY,
+                            x - AFTER_LINE_NUMBER - setting.fonts().width(Face.MONO, font.size(), line.number()),
+                            font.baseline(y), line.number());
                 }
-            }));
-        }
-        return pieces;
+                Lines.paint(canvas, line.line(), font, x, y, code);
+            }
+        });
     }
 }

@@ -15,10 +15,7 @@ final class TableSetter {
     private static final double SIDE = 4;
     /** Parts a number from the text of the next column. */
     private static final double AFTER_NUMBER = 7;
-    private static final double ABOVE = 3;
-    private static final double BELOW = 3.2;
-    private static final double BETWEEN_PARAGRAPHS = 3;
-    private static final double BEFORE = 7;
+    private static final double BEFORE = 6;
     /** Rows higher than this may be cut. */
     private static final double HIGHEST_WHOLE_ROW = 190;
     /** Lines that stay together at either end of a cut row. */
@@ -28,12 +25,29 @@ final class TableSetter {
 
     private final Block.Table table;
     private final Setting setting;
+    private final Form form;
     private final double[] lefts;
     private final double[] widths;
+
+    /**
+     * Letters and distances of a table.
+     *
+     * @param text    letters of its cells
+     * @param heading letters of its headings
+     * @param above   room above the text of a row
+     * @param below   room below it
+     * @param between room between two paragraphs of a cell
+     */
+    private record Form(Font text, Font heading, double above, double below, double between) {
+
+        private static final Form OPEN = new Form(Font.TABLE, Font.TABLE_HEADING, 2.4, 2.6, 2.4);
+        private static final Form DENSE = new Form(Font.FINE, Font.FINE_HEADING, 1.3, 1.5, 1);
+    }
 
     private TableSetter(Block.Table table, Setting setting) {
         this.table = table;
         this.setting = setting;
+        this.form = table.spacing() == Block.Spacing.DENSE ? Form.DENSE : Form.OPEN;
         int count = table.columns().size();
         this.lefts = new double[count];
         this.widths = new double[count];
@@ -107,15 +121,15 @@ final class TableSetter {
         List<SetCell> cells = new ArrayList<>();
         for (int i = 0; i < widths.length; i++) {
             Block.Column column = table.columns().get(i);
-            cells.add(cell(Block.Cell.of(column.title()), i, Font.TABLE_HEADING, row.child("TH").scope("Column")));
+            cells.add(cell(Block.Cell.of(column.title()), i, form.heading(), row.child("TH").scope("Column")));
         }
-        double height = height(cells) + ABOVE + BELOW;
+        double height = height(cells) + form.above() + form.below();
         return Piece.of(BEFORE, height, (canvas, left, top) -> {
             canvas.artifact();
             canvas.fillBox(left, top, setting.width(), height, Ink.PALE);
             canvas.line(left, top, left + setting.width(), top, RULE);
             canvas.line(left, top + height, left + setting.width(), top + height, RULE);
-            paint(canvas, cells, left, top + ABOVE);
+            paint(canvas, cells, left, top + form.above());
         });
     }
 
@@ -137,15 +151,15 @@ final class TableSetter {
             boolean side = i == 0 && table.headings() != Block.Headings.TOP;
             StructNode cell = side ? node.child("TH").scope("Row") : node.child("TD");
             boolean label = i == 0 && table.headings() == Block.Headings.SIDE;
-            cells.add(cell(row.cells().get(i), i, label ? Font.TABLE_HEADING : Font.TABLE, cell));
+            cells.add(cell(row.cells().get(i), i, label ? form.heading() : form.text(), cell));
         }
-        double height = height(cells) + ABOVE + BELOW;
+        double height = height(cells) + form.above() + form.below();
         Stroke rule = last ? RULE : HAIRLINE;
         if (height <= HIGHEST_WHOLE_ROW) {
             return List.of(Piece.of(0, height, (canvas, left, top) -> {
                 canvas.artifact();
                 canvas.line(left, top + height, left + setting.width(), top + height, rule);
-                paint(canvas, cells, left, top + ABOVE);
+                paint(canvas, cells, left, top + form.above());
             }).named(row.anchors()));
         }
         List<Piece> slices = slices(cells, rule);
@@ -165,13 +179,13 @@ final class TableSetter {
             boolean end = to == depth;
             int begin = from;
             List<SetCell> part = cells.stream().map(cell -> part(cell, begin, to)).toList();
-            double height = height(part) + (first ? ABOVE : 0) + (end ? BELOW : 0);
+            double height = height(part) + (first ? form.above() : 0) + (end ? form.below() : 0);
             slices.add(Piece.of(0, height, (canvas, left, top) -> {
                 if (end) {
                     canvas.artifact();
                     canvas.line(left, top + height, left + setting.width(), top + height, rule);
                 }
-                paint(canvas, part, left, first ? top + ABOVE : top);
+                paint(canvas, part, left, first ? top + form.above() : top);
             }));
             from = to;
         }
@@ -190,7 +204,7 @@ final class TableSetter {
         double room = align == Block.Align.RIGHT ? measure - AFTER_NUMBER : measure;
         List<Slot> slots = new ArrayList<>();
         for (Text paragraph : cell.paragraphs()) {
-            double gap = slots.isEmpty() ? 0 : BETWEEN_PARAGRAPHS;
+            double gap = slots.isEmpty() ? 0 : form.between();
             for (Line line : setting.broken(paragraph, font, room)) {
                 slots.add(new Slot(line, gap));
                 gap = 0;

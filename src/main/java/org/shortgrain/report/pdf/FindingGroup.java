@@ -1,0 +1,48 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.shortgrain.review.Finding;
+import org.shortgrain.review.Grade;
+import org.shortgrain.terms.Citation;
+
+/**
+ * Findings of one rule at several places. What the rule says of itself is printed once for all of them; statement and
+ * evidence stay with each.
+ *
+ * @param findings the findings in the order of the review; at least one
+ */
+record FindingGroup(List<Finding> findings) {
+
+    /** What findings must share to be printed as one. */
+    private record Shared(String rule, Grade grade, String title, String why, List<String> remedies,
+            List<Citation> sources, boolean needsConfirmation) {
+
+        static Shared of(Finding finding) {
+            return new Shared(finding.rule(), finding.grade(), finding.title(), finding.why(), finding.remedies(),
+                    finding.sources(), finding.needsConfirmation());
+        }
+    }
+
+    /** {@return the findings in groups, each where its first finding stands} */
+    static List<FindingGroup> of(List<Finding> findings) {
+        Map<Shared, List<Finding>> groups = new LinkedHashMap<>();
+        findings.forEach(one -> groups.computeIfAbsent(Shared.of(one), key -> new ArrayList<>()).add(one));
+        return groups.values().stream().map(List::copyOf).map(FindingGroup::new).toList();
+    }
+
+    Finding first() {
+        return findings.get(0);
+    }
+
+    List<String> ids() {
+        return findings.stream().map(Finding::id).toList();
+    }
+
+    /** {@return the places that are named, in the order of the findings} */
+    List<String> features() {
+        return findings.stream().flatMap(one -> one.feature().stream()).distinct().toList();
+    }
+}
