@@ -29,6 +29,9 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         System.setProperty("java.awt.headless", "true");
+        // picocli: no look for another language's closures through every library, no converters of types not used here
+        System.setProperty("picocli.disable.closures", "true");
+        System.setProperty("picocli.converters.excludes", "java\\.(sql|time|net|math)\\..*");
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
         int code = run(out, err, arguments);
@@ -45,7 +48,7 @@ public final class Main {
      * @param arguments the command line
      */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(new Main());
+        CommandLine line = new CommandLine(new Main(), Ahead.of(arguments));
         line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler(Main::wrongUsage);
         line.setExecutionExceptionHandler(Main::failed);

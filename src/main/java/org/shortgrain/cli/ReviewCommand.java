@@ -11,7 +11,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Reviewer;
 import org.shortgrain.part.PartDescription;
@@ -34,11 +33,15 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code shortgrain review}: reviews parts, prints a summary of each and writes its reports. */
-@Command(name = "review", mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
+@Command(name = ReviewCommand.NAME, mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
         description = "Reviews parts, prints a summary of each and writes its reports.")
 final class ReviewCommand implements Callable<Integer> {
 
+    static final String NAME = "review";
+
     private static final Path STANDARD_OUTPUT = Path.of("-");
+
+    private final Ahead ahead;
 
     @Spec
     private CommandSpec command;
@@ -64,15 +67,17 @@ final class ReviewCommand implements Callable<Integer> {
     @Mixin
     private RulebookOption rulebook;
 
+    ReviewCommand(Ahead ahead) {
+        this.ahead = ahead;
+    }
+
     @Override
     public Integer call() {
         checkArguments();
-        // fonts take as long to parse as tables to load: side by side
-        CompletableFuture<Fonts> parsed = CompletableFuture.supplyAsync(Fonts::load);
         Wording wording = print.wording();
         Knowledge knowledge = rulebook.knowledge();
         ExitCode worst = ExitCode.OK;
-        try (Fonts fonts = parsed.join()) {
+        try (Fonts fonts = ahead.fonts()) {
             Desk desk = new Desk(knowledge, new PartReader(knowledge.vocabularies()),
                     new Reviewer(knowledge, org.shortgrain.assessment.Wording.shipped(), Main.Version.text()), wording,
                     fonts);

@@ -13,17 +13,25 @@ import picocli.CommandLine.Spec;
 /** Which rulebook judges: the shipped one unless a folder is named. */
 final class RulebookOption {
 
+    static final String NAME = "--rulebook";
+
+    private final Ahead ahead;
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
-    @Option(names = "--rulebook", paramLabel = "DIR", description = "An edited rulebook. A rulebook is code:"
+    @Option(names = NAME, paramLabel = "DIR", description = "An edited rulebook. A rulebook is code:"
             + " its rules can do on this computer whatever you can.")
     private Path folder;
+
+    RulebookOption(Ahead ahead) {
+        this.ahead = ahead;
+    }
 
     /** {@return rules and tables} */
     Knowledge knowledge() {
         if (folder == null) {
-            return Knowledge.shipped();
+            return ahead.shipped();
         }
         command.commandLine().getErr().println("shortgrain: " + Rulebook.WARNING);
         try {

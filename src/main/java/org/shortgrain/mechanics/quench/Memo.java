@@ -28,11 +28,12 @@ final class Memo {
     /**
      * The result for a key, computed by the caller that asks first.
      *
-     * @param key     the inputs; a record type of its own for each kind of computation
+     * @param inputs  the inputs; a type of their own for each kind of computation with this type of result
      * @param type    type of the result
      * @param compute the computation
      */
-    <V> V get(Object key, Class<V> type, Supplier<V> compute) {
+    <V> V get(Object inputs, Class<V> type, Supplier<V> compute) {
+        Object key = Map.entry(type, inputs);
         FutureTask<?> mine = new FutureTask<>(compute::get);
         FutureTask<?> known;
         synchronized (results) {

@@ -54,7 +54,7 @@ public final class QuenchSolver {
      * @param quench metal, bath, diameter and temperature
      */
     public QuenchedBar bar(SectionQuench quench) {
-        return memo.get(new Bar(quench), QuenchedBar.class, () -> {
+        return memo.get(quench, QuenchedBar.class, () -> {
             SectionGrid grid = grid(SectionGrid.Shape.CYLINDER, quench);
             BarStress bar = new BarStress(grid, quench.material(), quench.solutionTemperature());
             HeatConduction heat = new HeatConduction(grid, quench.material(), quench.film(),
@@ -110,9 +110,6 @@ public final class QuenchSolver {
         HeatConduction heat = new HeatConduction(grid, material, film, startTemperature);
         CoolingHistory history = new Cooling(grid, heat, plate, resolution.temperatureStep()).run();
         return new QuenchedPlate(grid, plate.stress(), plate.state(), history);
-    }
-
-    private record Bar(SectionQuench quench) {
     }
 
     private record Uphill(SectionQuench quench, FilmCoefficient heating) {

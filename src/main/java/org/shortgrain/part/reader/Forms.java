@@ -13,7 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -44,10 +43,16 @@ import org.shortgrain.part.Word;
 final class Forms {
     private static final Pattern CAPITAL = Pattern.compile("([A-Z])");
 
-    private final Map<Class<?>, Expected.Fields> known = new ConcurrentHashMap<>();
+    /** Read off each record once for the whole process: reading annotations is slow. */
+    private static final ClassValue<Expected.Fields> FIELDS = new ClassValue<>() {
+        @Override
+        protected Expected.Fields computeValue(Class<?> type) {
+            return fields(type.asSubclass(Record.class));
+        }
+    };
 
     Expected.Fields of(Class<? extends Record> type) {
-        return known.computeIfAbsent(type, asked -> fields(type));
+        return FIELDS.get(type);
     }
 
     /** Visits every key of a group and of the groups within it. */

@@ -1,0 +1,58 @@
+package org.shortgrain.cli;
+
+import java.util.Arrays;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
+import org.shortgrain.assessment.Knowledge;
+import org.shortgrain.report.pdf.tagged.Fonts;
+import picocli.CommandLine;
+
+/**
+ * What a command needs that takes long to load. For a review with the shipped rulebook it loads beside the reading of
+ * the arguments, which takes a tenth of a second of a cold start; otherwise when it is asked for.
+ *
+ * <p>Hands itself to the commands that want it, as picocli makes them.
+ */
+final class Ahead implements CommandLine.IFactory {
+
+    private final CommandLine.IFactory others = CommandLine.defaultFactory();
+    private final Supplier<Knowledge> shipped;
+    private final Supplier<Fonts> fonts;
+
+    private Ahead(Supplier<Knowledge> shipped, Supplier<Fonts> fonts) {
+        this.shipped = shipped;
+        this.fonts = fonts;
+    }
+
+    /**
+     * {@return what a command line will need}
+     *
+     * @param arguments the command line, not yet understood: a wrong guess costs time, never the outcome
+     */
+    static Ahead of(String... arguments) {
+        boolean reviews = arguments.length > 1 && ReviewCommand.NAME.equals(arguments[0])
+                && Arrays.stream(arguments).noneMatch(one -> one.startsWith(RulebookOption.NAME));
+        return reviews
+                ? new Ahead(CompletableFuture.supplyAsync(Knowledge::shipped)::join,
+                        CompletableFuture.supplyAsync(Fonts::load)::join)
+                : new Ahead(Knowledge::shipped, Fonts::load);
+    }
+
+    /** {@return rules and tables that the tool ships with} */
+    Knowledge shipped() {
+        return shipped.get();
+    }
+
+    /** {@return the fonts of the report, for one thread, to be closed by it} */
+    Fonts fonts() {
+        return fonts.get();
+    }
+
+    @Override
+    public <K> K create(Class<K> wanted) throws Exception {
+        if (wanted == ReviewCommand.class) {
+            return wanted.cast(new ReviewCommand(this));
+        }
+        return wanted == RulebookOption.class ? wanted.cast(new RulebookOption(this)) : others.create(wanted);
+    }
+}
