@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.RouteStep;
+import org.shortgrain.part.reader.Nearest;
 import org.shortgrain.reference.OperationTable;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.Finding;
@@ -44,9 +45,11 @@ final class RouteReading {
         return new Route(steps, description.route().isKnown(), description.routeComplete().is(true));
     }
 
-    private static Ledger.Asked unknown(Step step) {
+    private Ledger.Asked unknown(Step step) {
+        String near = step.stated().operation().single().flatMap(word -> Nearest.to(word, operations.spellings()))
+                .map(word -> " The nearest operation of the list is " + word.replace('_', ' ') + ".").orElse("");
         return new Ledger.Asked(Optional.empty(), Question.Role.JUDGING, Factor.STRESS, Optional.empty(),
-                "What is done in " + step.label() + "?",
+                "What is done in " + step.label() + "?" + near,
                 "the operation is not in the list of operations, so its effect on stress and surface is not known",
                 Optional.of("the operation is left out of the order of the card"), step.at());
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The words of a planning card, with aliases and with what each operation does to a part. */
 public final class OperationTable {
@@ -86,6 +87,11 @@ public final class OperationTable {
     /** {@return the canonical words} */
     public Set<String> words() {
         return Collections.unmodifiableSet(words.names());
+    }
+
+    /** {@return every word that is understood: the canonical ones and their aliases} */
+    public List<String> spellings() {
+        return all().stream().flatMap(one -> Stream.concat(Stream.of(one.word()), one.aliases().stream())).toList();
     }
 
     /** {@return the kinds} */

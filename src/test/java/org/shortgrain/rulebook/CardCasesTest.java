@@ -15,7 +15,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.shortgrain.review.Question;
+import org.shortgrain.review.Review;
+import org.shortgrain.review.Verdict;
 
 /**
  * Planning cards as a checker meets them, invented: whole sequences rather than the smallest change. Each file in
@@ -53,6 +57,25 @@ class CardCasesTest {
         Set<String> wrong = named(change, "quiet");
         wrong.retainAll(raised);
         assertEquals(Set.of(), wrong, "rules that speak of what is in order");
+    }
+
+    @Test
+    void anOperationThatNobodyKnowsIsAskedForByItsNumber() throws IOException {
+        Review review = ofCard("process per spec 123");
+        assertEquals(1, review.questions().size(), () -> "" + review.questions());
+        assertEquals("What is done in op 20 (process per spec 123)?", review.questions().get(0).text());
+        assertEquals(Verdict.CANNOT_BE_JUDGED, review.verdict());
+    }
+
+    @Test
+    void anOperationThatIsMisspeltIsAskedForWithTheNearestThatIsKnown() throws IOException {
+        assertEquals(List.of("What is done in op 20 (shott pen)? The nearest operation of the list is shot peen."),
+                ofCard("shott pen").questions().stream().map(Question::text).toList());
+    }
+
+    private static Review ofCard(String operation) throws IOException {
+        return reviewer.reviewWithWarnings(ExamplePatch.merged(Files.readString(BASE),
+                "route: {\"20\": {do: \"" + operation + "\"}}"));
     }
 
     private static Set<String> named(String text, String word) {

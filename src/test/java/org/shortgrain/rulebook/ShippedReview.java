@@ -38,17 +38,29 @@ final class ShippedReview {
 
     /** {@return what was read; a description that is refused, or read with a warning, fails the test} */
     Reading.Read read(String yaml) {
-        Reading reading = new PartReader(knowledge.vocabularies()).read("part.yaml", yaml.getBytes(StandardCharsets.UTF_8));
-        if (reading instanceof Reading.Refused refused) {
-            return fail(Problem.text(refused.problems()) + "\n" + yaml);
-        }
-        Reading.Read read = (Reading.Read) reading;
+        Reading.Read read = readWithWarnings(yaml);
         assertEquals(List.of(), read.warnings(), "a description of a test is read without a warning");
         return read;
     }
 
+    private Reading.Read readWithWarnings(String yaml) {
+        Reading reading = new PartReader(knowledge.vocabularies()).read("part.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+        if (reading instanceof Reading.Refused refused) {
+            return fail(Problem.text(refused.problems()) + "\n" + yaml);
+        }
+        return (Reading.Read) reading;
+    }
+
     Review review(String yaml) {
-        Reading.Read read = read(yaml);
+        return review(read(yaml));
+    }
+
+    /** {@return the review of a description of which the reader may warn} */
+    Review reviewWithWarnings(String yaml) {
+        return review(readWithWarnings(yaml));
+    }
+
+    private Review review(Reading.Read read) {
         return reviewer.review(read.description(), new Review.InputId("part.yaml", ""), read.paths(), "2026-01-15");
     }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
  * <p>Distance: the fewest insertions, deletions, replacements and exchanges of neighbours (optimal string alignment).
  * Own code since no library on the class path offers it for use, and one for forty lines is not worth a dependency.
  */
-final class Nearest {
+public final class Nearest {
     /** One slip in three letters is still taken for the same word. */
     private static final int LETTERS_PER_SLIP = 3;
     /** No word of a description is longer; longer text is no slip of the pen. */
@@ -20,7 +20,13 @@ final class Nearest {
     private Nearest() {
     }
 
-    static Optional<String> to(String entered, Collection<String> words) {
+    /**
+     * {@return the word that was probably meant; empty if none is near: more than one slip in three letters}
+     *
+     * @param entered what was written
+     * @param words   words that are known; case, blanks and hyphens do not matter
+     */
+    public static Optional<String> to(String entered, Collection<String> words) {
         if (entered.length() > LONGEST) {
             return Optional.empty();
         }
