@@ -83,6 +83,40 @@ public final class Reviewer {
      * @param date        date of the review, ISO 8601
      */
     public Review review(PartDescription description, Review.InputId input, List<String> paths, String date) {
+        Examined seen = examine(description);
+        Outcome outcome = matter(description, seen).ask(knowledge.rulebook());
+        return assembled(description, input, paths, date, seen.ledger(), seen.material(), seen.part().route(),
+                seen.reviews(), outcome);
+    }
+
+    /**
+     * {@return what the rules are asked about a part, for whoever wants to ask them alone}
+     *
+     * @param description the part
+     */
+    public Matter matter(PartDescription description) {
+        return matter(description, examine(description));
+    }
+
+    private Matter matter(PartDescription description, Examined seen) {
+        return new Matter(facts(description, seen.material(), seen.part(), seen.places()), applicability(seen.part()),
+                seen.places().stream().map(Place::id).toList());
+    }
+
+    /**
+     * A part before the rules are asked.
+     *
+     * @param ledger   questions, assumptions and calculations so far
+     * @param material what the tables hold on its material
+     * @param part     the part as a fact
+     * @param places   its places as facts, in the order of the description
+     * @param reviews  the same places with their factors
+     */
+    private record Examined(Ledger ledger, MaterialReading.Found material, Part part, List<Place> places,
+            List<FeatureReview> reviews) {
+    }
+
+    private Examined examine(PartDescription description) {
         Ledger ledger = new Ledger();
         MissingFields.ask(description, ledger);
         Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
@@ -110,9 +144,7 @@ public final class Reviewer {
                     judged.tensions(), computed));
             reviews.add(new FeatureReview(id, what(feature), prone, judged.judgement(), wet, judged.directions()));
         }
-        Outcome outcome = knowledge.rulebook().judge(facts(description, material, part, places), applicability(part),
-                places.stream().map(Place::id).toList());
-        return assembled(description, input, paths, date, ledger, material, route, reviews, outcome);
+        return new Examined(ledger, material, part, places, reviews);
     }
 
     private static String what(Feature feature) {
