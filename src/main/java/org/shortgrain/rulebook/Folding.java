@@ -25,16 +25,16 @@ final class Folding {
     private static final String NOT_READ = " None of the rule's sources has been read, so this is a condition and no"
             + " objection: confirm against the source.";
 
-    private final Map<String, RuleInfo> rules;
+    private final RuleIndex rules;
     private final List<String> features;
 
     /**
      * Makes a folding.
      *
-     * @param rules    rules by id
+     * @param rules    the rules
      * @param features ids of the features in the order of the description
      */
-    Folding(Map<String, RuleInfo> rules, List<String> features) {
+    Folding(RuleIndex rules, List<String> features) {
         this.rules = rules;
         this.features = features;
     }
@@ -67,7 +67,7 @@ final class Folding {
 
     private Draft draft(List<Findings.Raised> same) {
         Findings.Raised first = same.get(0);
-        Draft draft = new Draft(rules.get(first.rule()), first.feature(), first.statement());
+        Draft draft = new Draft(rules.of(first.rule()), first.feature(), first.statement());
         if (same.size() > 1) {
             // the engine's order of firing is not fixed; the order of evidence must not depend on it
             same.sort(Comparator.comparing((Findings.Raised one) -> one.evidence().toString())
@@ -78,9 +78,9 @@ final class Folding {
     }
 
     private Comparator<Draft> order() {
-        return Comparator.comparing((Draft draft) -> draft.rule.effectiveGrade())
+        return Comparator.comparing((Draft draft) -> draft.entry.grade())
                 .thenComparing(draft -> draft.rule.factor() == Factor.COMBINED ? 0 : 1)
-                .thenComparing(draft -> draft.rule, RuleInfo.ORDER)
+                .thenComparingInt(draft -> draft.entry.rank())
                 .thenComparingInt(draft -> draft.feature.map(this::position).orElse(-1))
                 .thenComparing(draft -> draft.feature.orElse(""))
                 .thenComparing(draft -> draft.statement);
@@ -95,7 +95,7 @@ final class Folding {
     private List<Draft> folded(List<Draft> drafts) {
         Map<Draft, Draft> home = new LinkedHashMap<>();
         for (Draft draft : drafts) {
-            Set<String> subsumed = subsumed(draft.rule);
+            Set<String> subsumed = draft.entry.below();
             if (!subsumed.isEmpty()) {
                 drafts.stream().filter(other -> draft.covers(other) && subsumed.contains(other.rule.id()))
                         .forEach(other -> home.putIfAbsent(other, draft));
@@ -120,19 +120,8 @@ final class Folding {
         return at;
     }
 
-    private Set<String> subsumed(RuleInfo rule) {
-        Set<String> reached = new LinkedHashSet<>();
-        List<String> open = new ArrayList<>(rule.subsumes());
-        while (!open.isEmpty()) {
-            String id = open.remove(0);
-            if (reached.add(id) && rules.containsKey(id)) {
-                open.addAll(rules.get(id).subsumes());
-            }
-        }
-        return reached;
-    }
-
     private static final class Draft {
+        private final RuleIndex.Entry entry;
         private final RuleInfo rule;
         private final Optional<String> feature;
         private final String statement;
@@ -140,14 +129,15 @@ final class Folding {
         private final Set<Location> at = new LinkedHashSet<>();
         private final Set<String> foldedIn = new TreeSet<>();
 
-        Draft(RuleInfo rule, Optional<String> feature, String statement) {
-            this.rule = rule;
+        Draft(RuleIndex.Entry entry, Optional<String> feature, String statement) {
+            this.entry = entry;
+            this.rule = entry.info();
             this.feature = feature;
             this.statement = statement;
         }
 
         boolean asks() {
-            return rule.effectiveGrade() == Grade.QUESTION;
+            return entry.grade() == Grade.QUESTION;
         }
 
         void add(Collection<String> moreEvidence, Collection<Location> morePlaces) {
@@ -165,8 +155,8 @@ final class Folding {
         }
 
         Finding finding(String number) {
-            boolean lowered = rule.grade() == Grade.OBJECTION && rule.effectiveGrade() != Grade.OBJECTION;
-            return new Finding(number, rule.id(), rule.effectiveGrade(), rule.factor(), feature, rule.title(),
+            boolean lowered = rule.grade() == Grade.OBJECTION && entry.grade() != Grade.OBJECTION;
+            return new Finding(number, rule.id(), entry.grade(), rule.factor(), feature, rule.title(),
                     lowered ? statement + NOT_READ : statement, List.copyOf(evidence), rule.why(), rule.remedies(),
                     rule.sources(), List.copyOf(at), List.copyOf(foldedIn), rule.needsConfirmation());
         }

@@ -3,6 +3,7 @@ package org.shortgrain.rulebook;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,14 +31,13 @@ public final class Rulebook {
 
     /** More firings than this in one review mean that rules feed each other without end. */
     private static final int FIRINGS = 100_000;
-    private static final String NOTHING_MET = "Asked; nothing that is declared meets its conditions.";
 
     private final KieBase base;
     private final RulebookFiles files;
     private final String edition;
     private final String sha256;
     private final List<RuleInfo> rules;
-    private final Map<String, RuleInfo> byId;
+    private final RuleIndex index;
     private final Map<String, String> disabled;
 
     private Rulebook(KieBase base, RulebookFiles files, RulebookAbout about, String sha256) {
@@ -49,7 +49,7 @@ public final class Rulebook {
         this.rules = base.getKiePackages().stream()
                 .filter(part -> part.getName().startsWith(DrlFile.ROOT_PACKAGE))
                 .flatMap(part -> part.getRules().stream()).map(Rulebook::info).sorted(RuleInfo.ORDER).toList();
-        this.byId = rules.stream().collect(Collectors.toMap(RuleInfo::id, rule -> rule));
+        this.index = new RuleIndex(rules);
     }
 
     private static RuleInfo info(Rule rule) {
@@ -100,7 +100,7 @@ public final class Rulebook {
     }
 
     private Rulebook checked() throws RulebookException {
-        List<RulebookProblem> unknown = disabled.keySet().stream().filter(id -> !byId.containsKey(id)).sorted()
+        List<RulebookProblem> unknown = disabled.keySet().stream().filter(id -> rule(id).isEmpty()).sorted()
                 .map(id -> RulebookProblem.in(RulebookFiles.ABOUT, "disables " + id + ", but there is no such rule"))
                 .toList();
         if (!unknown.isEmpty()) {
@@ -130,7 +130,7 @@ public final class Rulebook {
      * @param id its id
      */
     public Optional<RuleInfo> rule(String id) {
-        return Optional.ofNullable(byId.get(id));
+        return index.find(id).map(RuleIndex.Entry::info);
     }
 
     /** {@return the files it was made of} */
@@ -148,16 +148,17 @@ public final class Rulebook {
      */
     public Outcome judge(Collection<?> facts, Applicability applicability, List<String> features) {
         List<Findings.Raised> raised = fire(facts).stream().filter(one -> !disabled.containsKey(one.rule())).toList();
-        Map<Boolean, List<Finding>> asking = new Folding(byId, features).findings(raised).stream()
+        Map<Boolean, List<Finding>> asking = new Folding(index, features).findings(raised).stream()
                 .collect(Collectors.partitioningBy(finding -> finding.grade() == Grade.QUESTION));
         Set<String> spoke = raised.stream().map(Findings.Raised::rule).collect(Collectors.toSet());
         List<RuleUse> applied = new ArrayList<>();
         List<RuleUse> notApplicable = new ArrayList<>();
-        for (RuleInfo rule : rules) {
-            if (!spoke.contains(rule.id())) {
-                whyNot(rule, applicability).ifPresentOrElse(
-                        reason -> notApplicable.add(new RuleUse(rule.id(), rule.title(), reason)),
-                        () -> applied.add(new RuleUse(rule.id(), rule.title(), NOTHING_MET)));
+        Map<String, Optional<String>> keptOut = new HashMap<>();
+        for (RuleIndex.Entry rule : index.all()) {
+            if (!spoke.contains(rule.info().id())) {
+                whyNot(rule.info(), tag -> keptOut.computeIfAbsent(tag, applicability::keepsOut)).ifPresentOrElse(
+                        reason -> notApplicable.add(new RuleUse(rule.info().id(), rule.info().title(), reason)),
+                        () -> applied.add(rule.unmet()));
             }
         }
         return new Outcome(asking.get(false), asking.get(true), applied, notApplicable);
@@ -167,8 +168,13 @@ public final class Rulebook {
         if (disabled.containsKey(rule.id())) {
             return Optional.of("Disabled by this rulebook: " + disabled.get(rule.id()));
         }
-        return rule.applies().stream().map(applicability::keepsOut).flatMap(Optional::stream).findFirst()
-                .map(reason -> "Not asked: " + reason + ".");
+        for (String tag : rule.applies()) {
+            Optional<String> reason = applicability.keepsOut(tag);
+            if (reason.isPresent()) {
+                return Optional.of("Not asked: " + reason.get() + ".");
+            }
+        }
+        return Optional.empty();
     }
 
     private List<Findings.Raised> fire(Collection<?> facts) {
