@@ -31,6 +31,8 @@ import org.shortgrain.terms.SourceStatus;
  */
 record Limit(Optional<Given> stress, String kind, Optional<Citation> source, boolean clears) {
 
+    /** Kind of a threshold that the description states. */
+    static final String OWN_STATED = "own threshold as stated";
     private static final double MEGA = 1e6;
 
     /**
@@ -51,12 +53,12 @@ record Limit(Optional<Given> stress, String kind, Optional<Citation> source, boo
     }
 
     private static Optional<Limit> stated(UserThreshold own) {
-        return own.stress().single().map(range -> new Limit(Optional.of(given(range)), "own threshold as stated",
+        return own.stress().single().map(range -> new Limit(Optional.of(given(range)), OWN_STATED,
                 Optional.of(new Citation("user-statement", own.origin().ref().orElse(""), SourceStatus.SECONDARY)), true));
     }
 
     private static Given given(Range range) {
-        return Given.limits(range.lowest(), range.highest(), "own threshold as stated");
+        return Given.limits(range.lowest(), range.highest(), OWN_STATED);
     }
 
     private static Limit published(StressAnswer answer) {

@@ -29,6 +29,7 @@ import org.shortgrain.review.FactorJudgement;
 import org.shortgrain.review.FactorState;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
+import org.shortgrain.review.InService;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.SourceLine;
@@ -86,7 +87,7 @@ public final class Reviewer {
         Examined seen = examine(description);
         Outcome outcome = matter(description, seen).ask(knowledge.rulebook());
         return assembled(description, input, paths, date, seen.ledger(), seen.material(), seen.part().route(),
-                seen.reviews(), outcome);
+                seen.reviews(), outcome, seen.service().found(description, seen.places(), seen.reviews(), seen.limits(), date));
     }
 
     /**
@@ -99,8 +100,9 @@ public final class Reviewer {
     }
 
     private Matter matter(PartDescription description, Examined seen) {
-        return new Matter(facts(description, seen.material(), seen.part(), seen.places()), applicability(seen.part()),
-                seen.places().stream().map(Place::id).toList());
+        List<Object> facts = facts(description, seen.material(), seen.part(), seen.places());
+        facts.addAll(seen.service().facts());
+        return new Matter(facts, applicability(seen.part()), seen.places().stream().map(Place::id).toList());
     }
 
     /**
@@ -111,9 +113,11 @@ public final class Reviewer {
      * @param part     the part as a fact
      * @param places   its places as facts, in the order of the description
      * @param reviews  the same places with their factors
+     * @param service  what is to be said of service
+     * @param limits   what the tension is compared with beside own tests
      */
     private record Examined(Ledger ledger, MaterialReading.Found material, Part part, List<Place> places,
-            List<FeatureReview> reviews) {
+            List<FeatureReview> reviews, InServiceReading service, Map<GrainDirection, Limit> limits) {
     }
 
     private Examined examine(PartDescription description) {
@@ -125,6 +129,9 @@ public final class Reviewer {
         Part part = new Part(description, material.metal(), route, environment.zone(description, Optional.empty()));
         double factor = thresholdFactor(description, ledger);
         Map<GrainDirection, Limit> limits = Limit.of(description, material.answer());
+        OwnTestReading tests = OwnTestReading.of(description, material.metal(), knowledge.tables().exposures(),
+                knowledge.tables().fluids(), ledger);
+        InServiceReading service = new InServiceReading(knowledge.tables(), tests);
         List<FeatureReview> reviews = new ArrayList<>();
         List<Place> places = new ArrayList<>();
         List<Feature> features = description.features().candidates().stream().flatMap(List::stream).toList();
@@ -135,7 +142,7 @@ public final class Reviewer {
             Site site = new Site(description, feature, id, pulled.all(), material.metal(), material.elastic(), route,
                     ledger);
             int before = ledger.calculations().size();
-            StressJudge.Judged judged = stress.judge(site, limits, factor, pulled.certain());
+            StressJudge.Judged judged = stress.judge(site, tests.at(id, limits), factor, pulled.certain());
             Zone zone = environment.zone(description, Optional.of(feature));
             FactorJudgement wet = environment.judge(site, zone).judgement();
             FactorJudgement prone = materialJudgement(pulled, material);
@@ -143,8 +150,9 @@ public final class Reviewer {
             places.add(new Place(part, feature, id, pulled.all(), zone, prone, judged.judgement(), wet,
                     judged.tensions(), computed));
             reviews.add(new FeatureReview(id, what(feature), prone, judged.judgement(), wet, judged.directions()));
+            service.look(site, judged.directions(), places.get(i), material.answer());
         }
-        return new Examined(ledger, material, part, places, reviews);
+        return new Examined(ledger, material, part, places, reviews, service, limits);
     }
 
     private static String what(Feature feature) {
@@ -249,7 +257,8 @@ public final class Reviewer {
     }
 
     private Review assembled(PartDescription description, Review.InputId input, List<String> paths, String date,
-            Ledger ledger, MaterialReading.Found material, Route route, List<FeatureReview> features, Outcome outcome) {
+            Ledger ledger, MaterialReading.Found material, Route route, List<FeatureReview> features, Outcome outcome,
+            InService inService) {
         List<Question> questions = questions(ledger, outcome);
         VerdictRule verdict = VerdictRule.of(outcome.findings(), questions);
         return new Review(new Review.Tool(toolVersion),
@@ -260,8 +269,8 @@ public final class Reviewer {
                 verdict.because(), features, outcome.findings(), questions, ledger.assumptions(),
                 ledger.calculations(), material.lines(), RouteReading.lines(route, outcome.findings()),
                 StatedLines.of(description), outcome.applied(), outcome.notApplicable(),
-                UnjudgedKeys.among(paths), sources(ledger, material, features, outcome),
-                wording.cautions(description, verdict.verdict()));
+                UnjudgedKeys.among(paths), sources(ledger, material, features, outcome, inService),
+                wording.cautions(description, verdict.verdict()), inService);
     }
 
     private static Review.PartId partId(PartDescription description) {
@@ -294,13 +303,13 @@ public final class Reviewer {
     }
 
     private List<SourceLine> sources(Ledger ledger, MaterialReading.Found material, List<FeatureReview> features,
-            Outcome outcome) {
+            Outcome outcome, InService inService) {
         Set<String> cited = new TreeSet<>();
         Stream<Citation> citations = Stream.of(
                 outcome.findings().stream().flatMap(one -> one.sources().stream()),
                 outcome.questions().stream().flatMap(one -> one.sources().stream()),
                 ledger.assumptions().stream().flatMap(one -> one.sources().stream()),
-                material.lines().stream().map(one -> one.source()),
+                material.lines().stream().map(one -> one.source()), inService.citations().stream(),
                 features.stream().flatMap(one -> one.directions().stream())
                         .flatMap(one -> one.threshold().stream()).map(one -> one.source()),
                 ledger.calculations().stream().flatMap(one -> Stream.concat(one.computed().sources().stream(),

@@ -34,6 +34,9 @@ public final class ReferenceTables {
     private final Substitutions substitutions;
     private final GalvanicMembers galvanicMembers;
     private final QuenchTables quench;
+    private final InspectionTable inspection;
+    private final CrackTable cracks;
+    private final ExposureTable exposures;
 
     private ReferenceTables(Function<String, InputStream> door, Faults faults) {
         Csv csv = new Csv(door, faults);
@@ -55,6 +58,9 @@ public final class ReferenceTables {
         this.substitutions = Substitutions.read(csv, sources, materials);
         this.galvanicMembers = GalvanicMembers.read(csv, sources, galvanic, materials.alloys());
         this.quench = QuenchTables.read(csv, sources);
+        this.inspection = InspectionTable.read(csv, sources);
+        this.cracks = CrackTable.read(csv, sources);
+        this.exposures = ExposureTable.read(csv, sources, fluids, materials.alloys());
     }
 
     /**
@@ -182,5 +188,20 @@ public final class ReferenceTables {
     /** {@return metals, baths and published relief for the quench computations} */
     public QuenchTables quench() {
         return quench;
+    }
+
+    /** {@return what inspection finds, and how intervals are set} */
+    public InspectionTable inspection() {
+        return inspection;
+    }
+
+    /** {@return what may have made a crack, and what to look at next} */
+    public CrackTable cracks() {
+        return cracks;
+    }
+
+    /** {@return which test exposures stand for which fluids} */
+    public ExposureTable exposures() {
+        return exposures;
     }
 }

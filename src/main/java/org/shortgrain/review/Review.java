@@ -29,13 +29,52 @@ import java.util.Optional;
  * @param readNotJudged      keys that nothing judges yet
  * @param sources            documents that the review cites
  * @param cautions           what a reader must know before relying on this
+ * @param inService          cracks that were found, own tests, and when to look
  */
 public record Review(Tool tool, RulebookId rulebook, InputId input, String contentHash, PartId part, String purpose,
         String preparedBy, String date, Verdict verdict, List<String> because, List<FeatureReview> features,
         List<Finding> findings, List<Question> questions, List<Assumption> assumptions, List<Calculation> computations,
         List<MaterialLine> material, List<RouteLine> route, List<StatedLine> stated, List<RuleUse> rulesApplied,
         List<RuleUse> rulesNotApplicable, List<String> readNotJudged, List<SourceLine> sources,
-        List<String> cautions) {
+        List<String> cautions, InService inService) {
+
+    /**
+     * Makes a review that has nothing to say of service.
+     *
+     * @param tool               version of the tool
+     * @param rulebook           the rulebook that judged
+     * @param input              the description that was judged
+     * @param contentHash        SHA-256 of the content, in hexadecimal
+     * @param part               which part
+     * @param purpose            why it was reviewed
+     * @param preparedBy         who prepared it
+     * @param date               date of the review
+     * @param verdict            the verdict
+     * @param because            what led to the verdict
+     * @param features           the features
+     * @param findings           the findings
+     * @param questions          open questions
+     * @param assumptions        what was taken for granted
+     * @param computations       the calculations
+     * @param material           what the tables say of the material
+     * @param route              the card as understood
+     * @param stated             the description, value by value
+     * @param rulesApplied       rules that were asked
+     * @param rulesNotApplicable rules that do not apply
+     * @param readNotJudged      keys that nothing judges yet
+     * @param sources            documents that the review cites
+     * @param cautions           what a reader must know
+     */
+    public Review(Tool tool, RulebookId rulebook, InputId input, String contentHash, PartId part, String purpose,
+            String preparedBy, String date, Verdict verdict, List<String> because, List<FeatureReview> features,
+            List<Finding> findings, List<Question> questions, List<Assumption> assumptions,
+            List<Calculation> computations, List<MaterialLine> material, List<RouteLine> route, List<StatedLine> stated,
+            List<RuleUse> rulesApplied, List<RuleUse> rulesNotApplicable, List<String> readNotJudged,
+            List<SourceLine> sources, List<String> cautions) {
+        this(tool, rulebook, input, contentHash, part, purpose, preparedBy, date, verdict, because, features, findings,
+                questions, assumptions, computations, material, route, stated, rulesApplied, rulesNotApplicable,
+                readNotJudged, sources, cautions, InService.NONE);
+    }
 
     /** Copies the lists. */
     public Review {
@@ -63,7 +102,18 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
     public Review withContentHash(String hash) {
         return new Review(tool, rulebook, input, hash, part, purpose, preparedBy, date, verdict, because, features,
                 findings, questions, assumptions, computations, material, route, stated, rulesApplied,
-                rulesNotApplicable, readNotJudged, sources, cautions);
+                rulesNotApplicable, readNotJudged, sources, cautions, inService);
+    }
+
+    /**
+     * {@return the same review with what it says of service}
+     *
+     * @param more cracks that were found, own tests, and when to look
+     */
+    public Review withInService(InService more) {
+        return new Review(tool, rulebook, input, contentHash, part, purpose, preparedBy, date, verdict, because,
+                features, findings, questions, assumptions, computations, material, route, stated, rulesApplied,
+                rulesNotApplicable, readNotJudged, sources, cautions, more);
     }
 
     /**

@@ -10,6 +10,7 @@ import org.shortgrain.review.Amount;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
+import org.shortgrain.review.CrackFound;
 import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.FactorJudgement;
@@ -17,7 +18,10 @@ import org.shortgrain.review.FactorState;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
+import org.shortgrain.review.InService;
+import org.shortgrain.review.InspectionSchedule;
 import org.shortgrain.review.MaterialLine;
+import org.shortgrain.review.OwnTests;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.RouteLine;
@@ -56,7 +60,29 @@ public final class SampleReview {
                 List.of(new RuleUse("MAT-07", "Clad surface cut through", "Asked; nothing meets its conditions.")),
                 List.of(new RuleUse("TI-01", "Methanol on titanium", "Not asked: the material is not titanium.")),
                 List.of("/part/function"), List.of(new SourceLine("handbook", "A handbook, edition 3, 1998", "read")),
-                List.of("The tool never approves.", "Ratings rest on salt water."));
+                List.of("The tool never approves.", "Ratings rest on salt water.")).withInService(inService());
+    }
+
+    private static InService inService() {
+        Amount stress = new Amount("MPa", 70, 40, 100);
+        CrackFound crack = new CrackFound("K-01", "GROOVE", "found 2009-03; length 40 mm",
+                List.of(new CrackFound.Evidence(Factor.STRESS, List.of("Core tension is exposed."), List.of())),
+                List.of(new CrackFound.Share("quench residual after machining", stress, 0.7)),
+                List.of(new CrackFound.Alternative("fatigue", List.of(), List.of("No marks of cycles."),
+                        "striations under the microscope", READ)),
+                List.of(new CrackFound.Check("Keep the crack faces", TOLD)), List.of(new CrackFound.Check("Same lot", TOLD)));
+        Amount days = new Amount("days", 50, 50, 50);
+        return new InService(List.of(crack),
+                List.of(new InspectionSchedule("GROOVE", "eddy current: crack of 1.3 mm depth",
+                        InspectionSchedule.Outcome.BY_GROWTH, Optional.of(days), Optional.of(days), List.of("Half of the time."),
+                        List.of(new InspectionSchedule.Due("2026-02-01", "look again")), List.of("Declared: visual."),
+                        List.of("The last line."), List.of("C-01")),
+                        new InspectionSchedule("LUG", "eddy current", InspectionSchedule.Outcome.NOT_INSPECTABLE,
+                                Optional.empty(), Optional.empty(), List.of("Too fast."), List.of(), List.of(), List.of(),
+                                List.of())),
+                List.of(new OwnTests("GROOVE", "7075-T651, plate, ST, ASTM G44",
+                        List.of(new OwnTests.Point(100, 64, true), new OwnTests.Point(50, 84, false)), Optional.of(stress), true,
+                        true, List.of("In scope."), Optional.of("C-01"))));
     }
 
     /** {@return a review of a part of which little is said} */

@@ -17,12 +17,19 @@ public sealed interface InspectionInterval {
     /** {@return its length (s); 0 where the place is not inspectable} */
     double length();
 
+    /** {@return the time from the first size to the critical one (s); empty if the crack does not grow} */
+    OptionalDouble window();
+
     /** Set by the growth of the crack.
      *
      * @param length the interval (s)
-     * @param window time from the first size to the critical one (s)
+     * @param time   time from the first size to the critical one (s)
      */
-    record ByGrowth(double length, double window) implements InspectionInterval {
+    record ByGrowth(double length, double time) implements InspectionInterval {
+        @Override
+        public OptionalDouble window() {
+            return OptionalDouble.of(time);
+        }
     }
 
     /** Set by the cap: the crack grows slowly, or does not grow at its first size as far as K_ISCC tells.
@@ -36,6 +43,11 @@ public sealed interface InspectionInterval {
     /** The first size is already critical. */
     record AlreadyCritical() implements InspectionInterval {
         @Override
+        public OptionalDouble window() {
+            return OptionalDouble.of(0);
+        }
+
+        @Override
         public double length() {
             return 0;
         }
@@ -44,9 +56,14 @@ public sealed interface InspectionInterval {
     /** The crack grows faster than anybody inspects.
      *
      * @param wanted the interval that growth asks for (s)
-     * @param window time from the first size to the critical one (s)
+     * @param time   time from the first size to the critical one (s)
      */
-    record TooFast(double wanted, double window) implements InspectionInterval {
+    record TooFast(double wanted, double time) implements InspectionInterval {
+        @Override
+        public OptionalDouble window() {
+            return OptionalDouble.of(time);
+        }
+
         @Override
         public double length() {
             return 0;

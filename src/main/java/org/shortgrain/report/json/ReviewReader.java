@@ -21,6 +21,7 @@ import org.shortgrain.review.FactorState;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
+import org.shortgrain.review.InService;
 import org.shortgrain.review.MaterialLine;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
@@ -54,7 +55,8 @@ final class ReviewReader {
                 list(json, "computations", this::calculation), list(json, "material", this::materialLine),
                 list(json, "route", this::routeLine), list(json, "stated", this::statedLine),
                 list(json, "rulesApplied", this::ruleUse), list(json, "rulesNotApplicable", this::ruleUse),
-                texts(json, "readNotJudged"), list(json, "sources", this::sourceLine), texts(json, "cautions"));
+                texts(json, "readNotJudged"), list(json, "sources", this::sourceLine), texts(json, "cautions"))
+                .withInService(json.optional("inService").map(new InServiceReader()::service).orElse(InService.NONE));
     }
 
     private FeatureReview feature(JsonNode json) {

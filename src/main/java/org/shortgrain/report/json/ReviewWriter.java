@@ -70,6 +70,9 @@ final class ReviewWriter {
         out.objects("sources", review.sources(), source -> out.text("id", source.id()).text("title", source.title())
                 .text("seen", source.seen()));
         out.texts("cautions", review.cautions());
+        if (!review.inService().isEmpty()) {
+            out.object("inService", () -> new InServiceWriter(out).write(review.inService()));
+        }
     }
 
     private void feature(FeatureReview feature) {

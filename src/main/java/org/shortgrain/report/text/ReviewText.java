@@ -12,6 +12,7 @@ import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
+import org.shortgrain.review.InService;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.Threshold;
@@ -45,6 +46,7 @@ public final class ReviewText {
         text.features();
         text.findings();
         text.questions();
+        text.inService();
         return text.lines.stream().map(line -> line + "\n").collect(Collectors.joining());
     }
 
@@ -140,6 +142,23 @@ public final class ReviewText {
                     + PlainText.padded(question.decisive() ? "decisive" : "", 9) + GAP, " ".repeat(17),
                     place(question.feature()) + question.text());
         }
+    }
+
+    private void inService() {
+        InService service = review.inService();
+        if (service.isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("In service");
+        service.cracks().forEach(crack -> add(PlainText.padded(crack.id(), 4) + GAP, " ".repeat(6), crack.feature() + ": "
+                + crack.what()));
+        service.tests().forEach(tests -> add(GAP, GAP + GAP, "Own tests, " + tests.scope() + ": "
+                + tests.threshold().map(one -> "threshold " + range(one)).orElse("too few for a threshold") + "; "
+                + (tests.counted() ? "counted" : "not counted")));
+        service.schedules().forEach(schedule -> add(GAP, GAP + GAP, schedule.feature() + ", " + schedule.lookedFor() + ": "
+                + schedule.outcome().words() + schedule.first().map(one -> ", first after " + range(one)).orElse("")
+                + schedule.repeat().map(one -> ", then every " + range(one)).orElse("")));
     }
 
     private static String place(Optional<String> feature) {

@@ -3,10 +3,12 @@ package org.shortgrain.mechanics.crack;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.crack.GrowingCrack.Kind;
 
 /**
@@ -20,6 +22,8 @@ class IntervalPropertiesTest {
     private static final double MPA = 1e6;
     private static final double ALLOWED = 1 + 1e-7;
     private static final double THICKNESS = 0.02;
+    /** Threshold stress of smooth specimens (Pa), amid the stresses that are drawn. */
+    private static final double SMOOTH = 60 * MPA;
     private static final InspectionInterval.Practice PRACTICE = new InspectionInterval.Practice(2, 365 * 86_400.0,
             30 * 86_400.0);
 
@@ -28,14 +32,16 @@ class IntervalPropertiesTest {
             double aspect, boolean corner) {
 
         InspectionInterval interval() {
-            StressAlongDepth stress = new StressAlongDepth(List.of(0.0, THICKNESS / 2, THICKNESS),
-                    List.of(surface * MPA, core * MPA, surface * MPA));
             GrowingCrack crack = new GrowingCrack(corner ? Kind.CORNER : Kind.SURFACE, aspect, THICKNESS,
                     Double.POSITIVE_INFINITY);
-            IntensityCurve curve = crack.curve(stress);
-            double critical = Math.min(curve.depthAt(toughness * MPA).orElse(curve.greatestDepth()), curve.greatestDepth());
-            return InspectionInterval.of(curve, new GrowthLaw.Plateau(kIscc * MPA, Math.exp(lnRate)), detectable, critical,
-                    PRACTICE);
+            List<GrowthCase.Rise> rise = List.of(new GrowthCase.Rise(0, 0),
+                    new GrowthCase.Rise(THICKNESS / 2, (core - surface) * MPA), new GrowthCase.Rise(THICKNESS, 0));
+            return new GrowthCase(crack, exact(surface * MPA), rise, exact(kIscc * MPA), exact(Math.exp(lnRate)),
+                    exact(toughness * MPA), exact(detectable), Optional.of(exact(SMOOTH))).result().interval(PRACTICE);
+        }
+
+        private static Given exact(double value) {
+            return Given.exact(value, "drawn");
         }
     }
 

@@ -27,6 +27,13 @@ class ReviewTextTest {
                 Open questions: 2, 1 of them decisive
                 Q-01  decisive   GROOVE: Can water stand in the groove?
                 Q-02             Which revision of the card?
+
+                In service
+                K-01  GROOVE: found 2009-03; length 40 mm
+                  Own tests, 7075-T651, plate, ST, ASTM G44: threshold 70 MPa (40 to 100); counted
+                  GROOVE, eddy current: crack of 1.3 mm depth: by growth, first after 50 days, then every 50
+                    days
+                  LUG, eddy current: not inspectable
                 """, ReviewText.of(SampleReview.full()));
     }
 
