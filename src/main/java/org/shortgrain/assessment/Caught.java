@@ -11,6 +11,7 @@ import org.shortgrain.mechanics.water.Hole;
 import org.shortgrain.mechanics.water.Hollow;
 import org.shortgrain.mechanics.water.Rest;
 import org.shortgrain.mechanics.water.StandingWater;
+import org.shortgrain.part.Drainage;
 
 /**
  * What a hollow catches, or keeps with its drain holes, written down.
@@ -38,9 +39,16 @@ record Caught(StandingWater water, Computed depth, Computed volume, String words
         Computed depth = water.depth();
         Computed volume = water.volume();
         String words = String.format(Locale.ROOT, "%s mm deep, %s mL, %s (%s, %s)", text(depth.value(), MM, "%.1f"),
-                text(volume.value(), ML, "%.3g"), water.worst().name() + tilt(hollow, water.worst()), site.write(depth),
-                site.write(volume));
+                text(volume.value(), ML, "%.3g"), water.worst().name() + tilt(hollow, water.worst()), write(site, depth),
+                write(site, volume));
         return new Caught(water, depth, volume, words);
+    }
+
+    /** The mechanics know an attitude by its name; where it stands is known here. */
+    private static String write(Site site, Computed computed) {
+        String attitudes = site.feature().drainage().field(Drainage::attitude).at().path();
+        return site.write(computed.withOrigins(input -> HollowReading.key(input.origin())
+                .map(key -> attitudes + "/" + key).orElse(input.origin())));
     }
 
     private static String text(Band band, double scale, String format) {

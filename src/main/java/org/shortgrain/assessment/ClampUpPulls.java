@@ -19,6 +19,9 @@ import org.shortgrain.review.Factor;
 /** Bending tension from gaps that assembly pulls shut at a place. */
 final class ClampUpPulls {
 
+    /** What the mechanics call the origin of the factor of the support. */
+    private static final String HELD = "how the strip is held";
+
     /**
      * {@return clamp-up tension by direction; empty where it cannot be said}
      *
@@ -55,38 +58,37 @@ final class ClampUpPulls {
                     stated.origin().at());
             return Optional.empty();
         }
-        Strip strip = strip(site, stated, span.get(), thickness.get());
-        Given left = Given.limits(gap.get().min().isPresent() ? gap.get().lowest() : 0, gap.get().highest(),
-                "gap as stated");
+        Strip strip = strip(site, stated);
+        Given left = Declared.limits(stated.gap(), gap.get().min().isPresent() ? gap.get().lowest() : 0,
+                gap.get().highest());
         Optional<Strip> other = other(site, stated, strip);
         if (other.isPresent()) {
             return Optional.of(new SharedGap(strip, other.get(), left).stressInFirst());
         }
         return Optional.of(new PulledShut(strip, left, shim(site, stated),
-                stated.preload().single().map(range -> given(range, "preload as stated"))).stress());
+                Declared.of(stated.preload())).stress().withOrigins(input -> input.origin().equals(HELD)
+                        && stated.held().isKnown() ? stated.held().at().path() : input.origin()));
     }
 
-    private static Strip strip(Site site, ClampUp stated, Range span, Range thickness) {
+    private static Strip strip(Site site, ClampUp stated) {
         Elastic metal = site.elastic().orElseThrow();
-        return new Strip(support(site, stated), given(span, "span as stated"), given(thickness, "thickness as stated"),
-                stated.width().single().map(range -> given(range, "width as stated")), metal.modulus(),
+        return new Strip(support(site, stated), Declared.of(stated.span()).orElseThrow(),
+                Declared.of(stated.thickness()).orElseThrow(), Declared.of(stated.width()), metal.modulus(),
                 metal.poisson(), metal.lowestYield());
     }
 
     /** The other part is taken as of the same metal, since the description does not name it. */
     private static Optional<Strip> other(Site site, ClampUp stated, Strip strip) {
-        Optional<Range> span = stated.otherSpan().single();
-        Optional<Range> thickness = stated.otherThickness().single();
-        Optional<Range> width = stated.otherWidth().single();
+        Optional<Given> span = Declared.of(stated.otherSpan());
+        Optional<Given> thickness = Declared.of(stated.otherThickness());
+        Optional<Given> width = Declared.of(stated.otherWidth());
         if (span.isEmpty() || thickness.isEmpty() || width.isEmpty() || strip.width().isEmpty()) {
             return Optional.empty();
         }
         site.ledger().assume(site.id() + ": the part that shares the gap is taken as of the same metal and held alike",
                 org.shortgrain.review.Assumption.Effect.UNKNOWN);
-        return Optional.of(new Strip(strip.support(), given(span.get(), "span of the other part"),
-                given(thickness.get(), "thickness of the other part"),
-                Optional.of(given(width.get(), "width of the other part")), strip.modulus(), strip.poisson(),
-                strip.yieldStrength()));
+        return Optional.of(new Strip(strip.support(), span.get(), thickness.get(), width, strip.modulus(),
+                strip.poisson(), strip.yieldStrength()));
     }
 
     private static Support support(Site site, ClampUp stated) {
@@ -107,10 +109,10 @@ final class ClampUpPulls {
 
     /** A shim counts only with the gap that may be drawn up without it; a solid shim of no stated size fills nothing. */
     private static Shim shim(Site site, ClampUp stated) {
-        Optional<Range> limit = stated.maxGapWithoutShim().single();
+        Optional<Given> limit = Declared.of(stated.maxGapWithoutShim());
         boolean shimmed = stated.shim().isKnown();
         if (shimmed && limit.isPresent()) {
-            return new Shim.WhereAbove(given(limit.get(), "largest gap without shim as stated"));
+            return new Shim.WhereAbove(limit.get());
         }
         if (shimmed) {
             Stated<Range> asked = stated.maxGapWithoutShim();
@@ -118,9 +120,5 @@ final class ClampUpPulls {
                     "the shim helps only above that gap", Optional.of("no credit for the shim"), asked.at());
         }
         return new Shim.None();
-    }
-
-    private static Given given(Range range, String origin) {
-        return Given.limits(range.lowest(), range.highest(), origin);
     }
 }

@@ -82,7 +82,7 @@ record ClosedHollow(RunOff runOff, Optional<ZoneTable.Zone> zone) {
     }
 
     private Optional<Given> volume(Optional<Caught> trapped) {
-        Optional<Given> own = HollowReading.given(stated().volume(), "volume");
+        Optional<Given> own = HollowReading.given(stated().volume());
         return own.isPresent() ? own : trapped.filter(one -> one.water().hollow() instanceof Hollow.Closed)
                 .map(one -> new Given(one.volume().value(), "length x width x depth", Optional.empty()));
     }

@@ -115,10 +115,10 @@ final class CondensationReading {
         Stated<Humidity> stated = site.description().environment().field(Environment::humidity);
         Optional<Range> relative = stated.single().flatMap(Humidity::relative);
         if (relative.isPresent()) {
-            return Given.limits(relative.get().lowest(), relative.get().highest(), "humidity as stated");
+            return Given.limits(relative.get().lowest(), relative.get().highest(), stated.at().path());
         }
         if (stated.surely(one -> one.word().filter(Humidity.HumidityWord.DRY::equals).isPresent())) {
-            return Given.limits(0, EnvironmentJudge.DRY, "stated to be dry");
+            return Given.limits(0, EnvironmentJudge.DRY, stated.at().path());
         }
         site.assume(String.format(Locale.ROOT, "air of %.0f to %.0f %% humidity is taken into the hollow",
                 MOIST.low() * 100, MOIST.high() * 100), MOIST_BASIS);

@@ -74,7 +74,7 @@ record DrainReading(Optional<Hole> hole, Optional<DrainHole> drain, boolean blin
 
     /** Its own diameter, or what a neighbour's hole leaves open of it. */
     private static Width width(Site site, org.shortgrain.part.DrainHole stated, List<String> reasons) {
-        Optional<Given> own = HollowReading.given(stated.diameter(), "diameter of the drain hole");
+        Optional<Given> own = HollowReading.given(stated.diameter());
         if (own.isEmpty()) {
             reasons.add("its diameter is not stated");
             return new Width(own, false);
@@ -83,9 +83,8 @@ record DrainReading(Optional<Hole> hole, Optional<DrainHole> drain, boolean blin
         if (!neighbour.isKnown()) {
             return new Width(own, false);
         }
-        Optional<Given> other = HollowReading.given(neighbour.field(NeighbourHole::diameter), "hole of the neighbour");
-        Optional<Given> offset = neighbour.field(NeighbourHole::offset).single().map(range -> Given.limits(range.lowest(),
-                range.highest(), "offset as stated, " + range.entered()));
+        Optional<Given> other = HollowReading.given(neighbour.field(NeighbourHole::diameter));
+        Optional<Given> offset = Declared.of(neighbour.field(NeighbourHole::offset));
         if (other.isEmpty() || offset.isEmpty()) {
             reasons.add("diameter and offset of the neighbour's hole are not both stated");
             return new Width(own, false);
@@ -102,8 +101,7 @@ record DrainReading(Optional<Hole> hole, Optional<DrainHole> drain, boolean blin
 
     private static Optional<Hole> place(org.shortgrain.part.DrainHole stated, HollowReading hollow, Optional<Given> width,
             List<String> reasons) {
-        Optional<Given> near = stated.fromLowEnd().single().map(range -> Given.limits(range.lowest(), range.highest(),
-                "distance as stated, " + range.entered()));
+        Optional<Given> near = Declared.of(stated.fromLowEnd());
         boolean onFloor = hollow.opening() != org.shortgrain.part.Opening.SIDE;
         if (near.isPresent() && width.isPresent() && onFloor) {
             Hole.FromEnd.End low = hollow.lengthwise().along() >= 0 ? Hole.FromEnd.End.REAR : Hole.FromEnd.End.FRONT;

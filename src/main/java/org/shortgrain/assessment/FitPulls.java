@@ -141,37 +141,31 @@ final class FitPulls {
     }
 
     private static Optional<Interference> interference(Fit fit) {
-        Optional<Range> hole = fit.hole().single();
-        Optional<Range> bush = fit.bush().single();
-        Optional<Range> stated = fit.interference().single();
+        Optional<Given> hole = Declared.of(fit.hole());
+        Optional<Given> bush = Declared.of(fit.bush());
+        Optional<Given> stated = Declared.of(fit.interference());
         if (hole.isPresent() && fit.taper().isKnown() && fit.advance().isKnown()) {
-            return Optional.of(new Interference.FromTaper(given(hole.get(), "hole"),
-                    given(fit.advance().single().orElseThrow(), "axial advance"),
-                    Given.exact(fit.taper().single().orElseThrow(), "taper as stated")));
+            return Optional.of(new Interference.FromTaper(hole.get(),
+                    Declared.of(fit.advance()).orElseThrow(),
+                    Declared.exact(fit.taper(), fit.taper().single().orElseThrow())));
         }
         if (hole.isPresent() && bush.isPresent()) {
-            return Optional.of(new Interference.FromLimits(given(hole.get(), "hole limits"),
-                    given(bush.get(), "bush limits")));
+            return Optional.of(new Interference.FromLimits(hole.get(), bush.get()));
         }
         if (stated.isPresent() && (hole.isPresent() || bush.isPresent())) {
-            return Optional.of(new Interference.Stated(given(hole.orElseGet(bush::get), "diameter"),
-                    given(stated.get(), "interference as stated")));
+            return Optional.of(new Interference.Stated(hole.orElseGet(bush::get), stated.get()));
         }
         return Optional.empty();
-    }
-
-    private static Given given(Range range, String origin) {
-        return Given.limits(range.lowest(), range.highest(), origin);
     }
 
     private static Optional<Given> outside(Site site, Fit fit, double diameter) {
         OptionalDouble width = Site.least(fit.outerWidth());
         if (width.isPresent()) {
-            return Optional.of(Given.exact(width.getAsDouble(), "outside width as stated"));
+            return Optional.of(Declared.exact(fit.outerWidth(), width.getAsDouble()));
         }
         OptionalDouble edge = Site.least(fit.edgeDistance());
         if (edge.isPresent()) {
-            return Optional.of(Given.exact(2 * edge.getAsDouble(), "twice the edge distance as stated"));
+            return Optional.of(Declared.exact(fit.edgeDistance(), 2 * edge.getAsDouble()));
         }
         ask(site, "How far is the centre of " + site.id() + " from the nearest edge?",
                 "a thinner wall carries a higher hoop tension", Optional.of("an edge one hole diameter away"),
@@ -182,7 +176,7 @@ final class FitPulls {
 
     private static Given bore(Fit fit) {
         OptionalDouble bore = Site.least(fit.bushBore());
-        return bore.isPresent() ? Given.exact(bore.getAsDouble(), "bore of the bush as stated")
+        return bore.isPresent() ? Declared.exact(fit.bushBore(), bore.getAsDouble())
                 : Given.exact(0, "taken as solid, the stiffer case");
     }
 
@@ -198,7 +192,8 @@ final class FitPulls {
 
     private static List<Given> lasting(Site site, Fit fit) {
         List<Given> temperatures = new ArrayList<>();
-        fit.coldest().single().ifPresent(range -> temperatures.add(Given.exact(range.lowest(), "coldest as stated")));
+        fit.coldest().single()
+                .ifPresent(range -> temperatures.add(Declared.exact(fit.coldest(), range.lowest())));
         site.temperature().ifPresent(range -> {
             if (temperatures.isEmpty()) {
                 temperatures.add(Given.exact(range.lowest(), "lowest temperature of the environment"));

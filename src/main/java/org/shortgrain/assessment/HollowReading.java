@@ -36,6 +36,22 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
     /** Openings, the worst for water first. */
     private static final List<Opening> WORST_FIRST = List.of(Opening.UP, Opening.CLOSED, Opening.SIDE, Opening.DOWN);
 
+    private static final String ON_GROUND = "on the ground";
+    private static final String IN_FLIGHT = "in flight";
+    private static final String PARKED = "parked";
+    private static final String IN_TRANSPORT = "in transport";
+
+    /** {@return the key under which the description has an attitude; empty for what is no attitude of it} */
+    static Optional<String> key(String attitude) {
+        return switch (attitude) {
+            case ON_GROUND -> Optional.of("ground");
+            case IN_FLIGHT -> Optional.of("flight");
+            case PARKED -> Optional.of("parked");
+            case IN_TRANSPORT -> Optional.of("transport");
+            default -> Optional.empty();
+        };
+    }
+
     /** Copies the list. */
     HollowReading {
         rests = List.copyOf(rests);
@@ -56,9 +72,9 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
     }
 
     private static Optional<Hollow> shape(Drainage stated, Opening opening) {
-        Optional<Given> width = given(stated.width(), "width");
-        Optional<Given> depth = given(stated.depth(), "depth");
-        Optional<Given> length = given(stated.length(), "length");
+        Optional<Given> width = given(stated.width());
+        Optional<Given> depth = given(stated.depth());
+        Optional<Given> length = given(stated.length());
         boolean down = opening == Opening.DOWN;
         boolean box = width.isPresent() && depth.isPresent() && length.isPresent();
         Optional<Floor> floor = stated.profile().single().flatMap(HollowReading::floor);
@@ -97,9 +113,8 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
     }
 
     /** {@return a length that the description states, above 0; empty if it does not} */
-    static Optional<Given> given(Stated<Range> stated, String origin) {
-        return stated.single().filter(range -> range.lowest() > 0).map(range -> Given.limits(range.lowest(),
-                range.highest(), origin + " as stated, " + range.entered()));
+    static Optional<Given> given(Stated<Range> stated) {
+        return Declared.of(stated).filter(given -> given.value().low() > 0);
     }
 
     private static Optional<List<Rest>> rests(Site site, Drainage stated) {
@@ -108,10 +123,10 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
             return Optional.empty();
         }
         List<Rest> rests = new ArrayList<>();
-        boolean whole = add(site, attitudes, Attitudes::ground, "on the ground", rests)
-                && add(site, attitudes, Attitudes::flight, "in flight", rests)
-                && add(site, attitudes, Attitudes::parked, "parked", rests)
-                && add(site, attitudes, Attitudes::transport, "in transport", rests);
+        boolean whole = add(site, attitudes, Attitudes::ground, ON_GROUND, rests)
+                && add(site, attitudes, Attitudes::flight, IN_FLIGHT, rests)
+                && add(site, attitudes, Attitudes::parked, PARKED, rests)
+                && add(site, attitudes, Attitudes::transport, IN_TRANSPORT, rests);
         return whole && !rests.isEmpty() ? Optional.of(rests) : Optional.empty();
     }
 

@@ -53,12 +53,8 @@ record Limit(Optional<Given> stress, String kind, Optional<Citation> source, boo
     }
 
     private static Optional<Limit> stated(UserThreshold own) {
-        return own.stress().single().map(range -> new Limit(Optional.of(given(range)), OWN_STATED,
+        return Declared.of(own.stress()).map(given -> new Limit(Optional.of(given), OWN_STATED,
                 Optional.of(new Citation("user-statement", own.origin().ref().orElse(""), SourceStatus.SECONDARY)), true));
-    }
-
-    private static Given given(Range range) {
-        return Given.limits(range.lowest(), range.highest(), OWN_STATED);
     }
 
     private static Limit published(StressAnswer answer) {

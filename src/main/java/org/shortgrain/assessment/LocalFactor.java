@@ -34,7 +34,7 @@ final class LocalFactor {
         Optional<Concentration> one = stated.single();
         Optional<Double> declared = one.flatMap(c -> c.kt().single());
         if (declared.isPresent()) {
-            return Optional.of(asDeclared(declared.get()));
+            return Optional.of(asDeclared(Declared.exact(one.get().kt(), declared.get())));
         }
         Optional<org.shortgrain.mechanics.concentration.Concentration> shape = one.flatMap(LocalFactor::shape);
         if (shape.isPresent()) {
@@ -47,8 +47,7 @@ final class LocalFactor {
         return Optional.of(new HoleInWidePlate().compute());
     }
 
-    private static Computed asDeclared(double factor) {
-        Given given = Given.exact(factor, "declared");
+    private static Computed asDeclared(Given given) {
         return new Computed("concentration.factor", "Concentration factor as declared", SiUnit.ONE, given.value(),
                 "Kt as declared", List.of(given.as("Kt", "declared concentration factor", SiUnit.ONE)), List.of(),
                 "none: a single declared number", new Computed.Validity(true, "As declared; not recomputed."), List.of(),
@@ -71,8 +70,8 @@ final class LocalFactor {
     }
 
     private static Optional<org.shortgrain.mechanics.concentration.Concentration> hole(Concentration stated) {
-        Optional<Given> diameter = given(stated.diameter(), "hole diameter");
-        Optional<Given> width = given(stated.width(), "width");
+        Optional<Given> diameter = Declared.of(stated.diameter());
+        Optional<Given> width = Declared.of(stated.width());
         if (diameter.isPresent() && width.isPresent()) {
             return Optional.of(new HoleInStrip(diameter.get(), width.get()));
         }
@@ -80,9 +79,9 @@ final class LocalFactor {
     }
 
     private static Optional<org.shortgrain.mechanics.concentration.Concentration> fillet(Concentration stated) {
-        Optional<Given> larger = given(stated.width(), "larger width or diameter");
-        Optional<Given> smaller = given(stated.netWidth(), "smaller width or diameter");
-        Optional<Given> radius = given(stated.radius(), "fillet radius");
+        Optional<Given> larger = Declared.of(stated.width());
+        Optional<Given> smaller = Declared.of(stated.netWidth());
+        Optional<Given> radius = Declared.of(stated.radius());
         boolean round = stated.round().is(true);
         boolean bending = stated.mode().is(LoadMode.BENDING);
         if (larger.isEmpty() || smaller.isEmpty() || radius.isEmpty() || round && bending) {
@@ -94,16 +93,13 @@ final class LocalFactor {
     }
 
     private static Optional<org.shortgrain.mechanics.concentration.Concentration> notch(Concentration stated) {
-        Optional<Given> width = given(stated.width(), "width");
-        Optional<Given> depth = given(stated.depth(), "notch depth");
-        Optional<Given> radius = given(stated.radius(), "notch radius");
+        Optional<Given> width = Declared.of(stated.width());
+        Optional<Given> depth = Declared.of(stated.depth());
+        Optional<Given> radius = Declared.of(stated.radius());
         if (width.isEmpty() || depth.isEmpty() || radius.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new EdgeNotches(width.get(), depth.get(), radius.get()));
     }
 
-    private static Optional<Given> given(Stated<Range> stated, String origin) {
-        return stated.single().map(range -> Given.limits(range.lowest(), range.highest(), origin + " as stated"));
-    }
 }

@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.mechanics.machining.ExposedStress;
 import org.shortgrain.mechanics.machining.FinishedSurface;
@@ -42,6 +44,8 @@ import org.shortgrain.terms.GrainDirection;
  */
 final class ResidualPulls {
 
+    /** What the mechanics call the origin of a length of the description. */
+    private static final String STATED = "stated";
     private static final Set<FeatureKind> LOCAL = EnumSet.of(FeatureKind.GROOVE, FeatureKind.POCKET,
             FeatureKind.FILLET, FeatureKind.FAYING_SURFACE, FeatureKind.FLASH_LINE, FeatureKind.GENERAL);
     private static final Set<FeatureKind> HOLES = EnumSet.of(FeatureKind.LUG_BORE, FeatureKind.BOLT_HOLE,
@@ -97,14 +101,26 @@ final class ResidualPulls {
         List<Pull> pulls = new ArrayList<>();
         for (GrainDirection direction : site.directions().stream().sorted().toList()) {
             ExposedStress worst = worst(site, metal.get(), direction);
-            String id = site.ledger().computed(Optional.of(site.id()), worst.governing());
+            Computed governing = traced(site, worst.governing());
+            String id = site.ledger().computed(Optional.of(site.id()), governing);
             worst.bow().filter(bow -> direction == GrainDirection.L)
-                    .ifPresent(bow -> site.ledger().computed(Optional.of(site.id()), bow));
-            pulls.add(new Pull("quench residual after machining", direction, worst.governing().value(),
+                    .ifPresent(bow -> site.ledger().computed(Optional.of(site.id()), traced(site, bow)));
+            pulls.add(new Pull("quench residual after machining", direction, governing.value(),
                     Distribution.Shape.TRIANGULAR, false,
                     Optional.of(id)));
         }
         return Optional.of(pulls);
+    }
+
+    /** The mechanics know that a length is stated; where it stands is known here. */
+    private static Computed traced(Site site, Computed computed) {
+        Map<String, String> places = Map.of("t", sectionAsQuenched(site).at().path(),
+                "w", site.form().field(Form::heatTreatWidth).at().path(),
+                "a", site.feature().asQuenchedDepth().isKnown() ? site.feature().asQuenchedDepth().at().path()
+                        : site.description().route().at().path(),
+                "h", site.feature().sectionFinished().at().path());
+        return computed.withOrigins(input -> input.origin().equals(STATED)
+                ? places.getOrDefault(input.symbol(), STATED) : input.origin());
     }
 
     /** A hole whose axis is not stated may run along any direction: the worst counts. */
@@ -165,10 +181,13 @@ final class ResidualPulls {
     }
 
     private static QuenchedSection section(Site site) {
-        Stated<Range> stated = site.feature().sectionAsQuenched().isKnown() ? site.feature().sectionAsQuenched()
-                : site.form().field(Form::heatTreatThickness);
         OptionalDouble width = Site.greatest(site.form().field(Form::heatTreatWidth));
-        return new QuenchedSection(shape(site), Site.greatest(stated), width);
+        return new QuenchedSection(shape(site), Site.greatest(sectionAsQuenched(site)), width);
+    }
+
+    private static Stated<Range> sectionAsQuenched(Site site) {
+        return site.feature().sectionAsQuenched().isKnown() ? site.feature().sectionAsQuenched()
+                : site.form().field(Form::heatTreatThickness);
     }
 
     private static QuenchedSection.Shape shape(Site site) {

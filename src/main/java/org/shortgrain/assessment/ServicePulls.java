@@ -88,30 +88,25 @@ final class ServicePulls {
     private Optional<Computed> stress(Site site, Load load) {
         Optional<Range> stated = load.stress().single();
         if (stated.isPresent()) {
-            return Optional.of(ServiceStress.declared(source(load), given(load.stress(), "declared").orElseThrow()));
+            return Optional.of(ServiceStress.declared(source(load), Declared.of(load.stress()).orElseThrow()));
         }
         Optional<Computed> computed = overArea(load).or(() -> pressureHoop(load));
         return computed.isPresent() ? computed : load.level().single().flatMap(level -> inWords(site, load, level));
     }
 
     private static Optional<Computed> overArea(Load load) {
-        Optional<Given> force = given(load.force(), "declared force");
-        Optional<Given> area = given(load.area(), "declared area");
+        Optional<Given> force = Declared.of(load.force());
+        Optional<Given> area = Declared.of(load.area());
         return force.isEmpty() || area.isEmpty() ? Optional.empty()
                 : Optional.of(ServiceStress.overArea(source(load), force.get(), area.get()));
     }
 
     private static Optional<Computed> pressureHoop(Load load) {
-        Optional<Given> pressure = given(load.pressure(), "declared pressure");
-        Optional<Given> bore = given(load.bore(), "declared bore");
-        Optional<Given> wall = given(load.wall(), "declared wall");
+        Optional<Given> pressure = Declared.of(load.pressure());
+        Optional<Given> bore = Declared.of(load.bore());
+        Optional<Given> wall = Declared.of(load.wall());
         return pressure.isEmpty() || bore.isEmpty() || wall.isEmpty() ? Optional.empty()
                 : Optional.of(ServiceStress.pressureHoop(pressure.get(), bore.get(), wall.get()));
-    }
-
-    private static Optional<Given> given(Stated<Range> stated, String origin) {
-        return stated.single().map(range -> new Given(new Band(range.middle(), range.lowest(), range.highest()),
-                origin + ", " + range.entered(), Optional.empty()));
     }
 
     private Optional<Computed> inWords(Site site, Load load, Level level) {

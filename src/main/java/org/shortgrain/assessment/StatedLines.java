@@ -3,14 +3,19 @@ package org.shortgrain.assessment;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import org.shortgrain.part.Axis;
+import org.shortgrain.part.Dimension;
 import org.shortgrain.part.Humidity;
 import org.shortgrain.part.Origin;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Provenance;
+import org.shortgrain.part.Quantity;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.StressDirection;
+import org.shortgrain.part.Unit;
 import org.shortgrain.part.Word;
 import org.shortgrain.review.StatedLine;
 
@@ -59,7 +64,9 @@ final class StatedLines {
             known.alternatives().forEach(groups -> ((List<?>) groups).forEach(group -> record((Record) group)));
         } else {
             List<String> texts = known.alternatives().stream().map(StatedLines::text).toList();
-            lines.add(new StatedLine(known.at().path(), String.join(" or ", texts), "", note(known.provenance())));
+            List<String> inSi = known.alternatives().stream().flatMap(value -> inSi(value).stream()).toList();
+            lines.add(new StatedLine(known.at().path(), String.join(" or ", texts), String.join(" or ", inSi),
+                    note(known.provenance())));
         }
     }
 
@@ -100,6 +107,30 @@ final class StatedLines {
             return String.join(", ", list.stream().map(StatedLines::text).toList());
         }
         return String.valueOf(value);
+    }
+
+    /** A quantity in the units that reports print; empty for what has no unit. */
+    private static Optional<String> inSi(Object value) {
+        if (value instanceof Humidity humidity) {
+            return humidity.relative().flatMap(StatedLines::inSi);
+        }
+        if (!(value instanceof Range range)) {
+            return Optional.empty();
+        }
+        Optional<String> min = range.min().flatMap(StatedLines::inSi);
+        Optional<String> max = range.max().flatMap(StatedLines::inSi);
+        if (range.isSingle() || min.isEmpty() && max.isEmpty()) {
+            return min;
+        }
+        return Optional.of(max.isEmpty() ? "at least " + min.get()
+                : min.map(low -> low + " - ").orElse("at most ") + max.get());
+    }
+
+    /** Hours and years are read as they stand in either system. */
+    private static Optional<String> inSi(Quantity quantity) {
+        Matcher written = Unit.WRITTEN.matcher(quantity.entered().strip());
+        return written.matches() ? Unit.of(written.group(2).strip()).filter(unit -> unit.dimension() != Dimension.TIME)
+                .map(unit -> Unit.print(quantity.si(), unit.dimension())) : Optional.empty();
     }
 
     private static String note(Provenance provenance) {

@@ -19,6 +19,8 @@ import org.shortgrain.mechanics.sustained.SustainedPoint;
 import org.shortgrain.mechanics.sustained.Utilisation;
 import org.shortgrain.mechanics.uncertainty.MonteCarlo;
 import org.shortgrain.part.Grain;
+import org.shortgrain.part.ReviewRequest;
+import org.shortgrain.part.Stated;
 import org.shortgrain.review.Amount;
 import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.Factor;
@@ -142,11 +144,17 @@ final class StressJudge {
         double tilt = tilt(site);
         List<Contribution> contributions = pulls.stream().filter(pull -> tilt > 0 || pull.direction() == direction)
                 .map(pull -> Contribution.stated(pull.source(), Contribution.along(axes.of(pull.direction())),
-                        new Given(pull.stress(), pull.calculation().orElse("as declared"), Optional.empty()),
+                        new Given(pull.stress(), pull.calculation()
+                                .orElseGet(() -> site.feature().residualStress().at().path()), Optional.empty()),
                         pull.spread())).toList();
         Map<GrainDirection, Given> threshold = limit.stress().map(given -> Map.of(direction, given)).orElse(Map.of());
         return new Utilisation(new SustainedPoint(axes, tilt, contributions), threshold,
-                Given.exact(factor, "factor of the project"));
+                Given.exact(factor, originOfFactor(site)));
+    }
+
+    private static String originOfFactor(Site site) {
+        Stated<Double> stated = site.description().review().field(ReviewRequest::thresholdFactor);
+        return stated.isKnown() ? stated.at().path() : "factor of the project, by default";
     }
 
     private static Along along(Site site, Utilisation utilisation, List<Pull> pulls, Limit limit,

@@ -59,7 +59,7 @@ final class WaterReading {
         if (stated.holdsWater().is(true)) {
             signs.add(Sign.stands("water stands here, as stated"));
         }
-        HollowReading.given(stated.gap(), "gap").ifPresent(this::gap);
+        HollowReading.given(stated.gap()).ifPresent(this::gap);
         if (stated.opening().isKnown() || stated.depth().isKnown() || stated.profile().isKnown()) {
             signs.addAll(heldAgainstStatement(hollow()));
         } else if (stated.holdsWater().is(false)) {

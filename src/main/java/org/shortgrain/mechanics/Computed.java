@@ -3,6 +3,7 @@ package org.shortgrain.mechanics;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import org.shortgrain.terms.Citation;
 
 /**
@@ -39,6 +40,18 @@ public record Computed(String id, String title, SiUnit unit, Band value, String 
         sources = List.copyOf(sources);
         notes = List.copyOf(notes);
         profiles = List.copyOf(profiles);
+    }
+
+    /**
+     * {@return the same result, with the origins of its inputs named more closely}
+     *
+     * @param origin where an input came from
+     */
+    public Computed withOrigins(Function<Input, String> origin) {
+        List<Input> traced = inputs.stream().map(input -> new Input(input.symbol(), input.meaning(), input.unit(),
+                input.value(), origin.apply(input), input.source())).toList();
+        return new Computed(id, title, unit, value, equation, traced, steps, rangeBasis, validity, sources, notes,
+                profiles);
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.shortgrain.mechanics.uncertainty;
 
-import java.util.Locale;
 import org.hipparchus.random.RandomGenerator;
 import org.shortgrain.mechanics.Band;
 
@@ -26,7 +25,7 @@ public sealed interface Distribution {
      */
     double draw(RandomGenerator random);
 
-    /** {@return name and limits in words, in the unit of the input} */
+    /** {@return what it is over the range of the input, in words; the numbers stand with the input} */
     String describe();
 
     /** A number without uncertainty. */
@@ -49,7 +48,7 @@ public sealed interface Distribution {
 
         @Override
         public String describe() {
-            return String.format(Locale.ROOT, "exactly %.4g", value);
+            return "exact";
         }
     }
 
@@ -83,7 +82,7 @@ public sealed interface Distribution {
 
         @Override
         public String describe() {
-            return String.format(Locale.ROOT, "rectangular from %.4g to %.4g", low, high);
+            return "rectangular over its range";
         }
     }
 
@@ -124,7 +123,7 @@ public sealed interface Distribution {
 
         @Override
         public String describe() {
-            return String.format(Locale.ROOT, "triangular from %.4g over %.4g to %.4g", low, mode, high);
+            return "triangular over its range, most likely at its value";
         }
     }
 
@@ -163,7 +162,7 @@ public sealed interface Distribution {
 
         @Override
         public String describe() {
-            return String.format(Locale.ROOT, "normal, mean %.4g, standard deviation %.4g", mean, standardDeviation);
+            return "normal, its range the central 95 %";
         }
     }
 

@@ -75,10 +75,18 @@ final class AnnexPages {
     private static Text value(Report report, String group, StatedLine line) {
         String key = line.path().substring(Math.min(line.path().length(), group.length() + 1)).replace('/', ' ');
         Text text = Text.of(key + (key.isEmpty() ? "" : "\u00a0")).bold(line.value());
-        if (!line.si().isEmpty() && !line.si().equals(line.value())) {
+        if (!line.si().isEmpty() && !units(line.si()).equals(units(line.value()))) {
             text = text.plain(" ").then(report.say(Label.IN_SI, Text.of(line.si())));
         }
         return line.note().isEmpty() ? text : text.plain(", ").italic(line.note());
+    }
+
+    /** {@return a value without its numbers, which is its units and the words between them} */
+    private static String units(String value) {
+        StringBuilder units = new StringBuilder();
+        value.chars().filter(c -> !Character.isDigit(c) && " .+-".indexOf(c) < 0)
+                .forEach(c -> units.append((char) c));
+        return units.toString();
     }
 
     private static Block files(Report report) {

@@ -54,7 +54,7 @@ final class CalculationPages {
         for (Computed.Input input : computed.inputs()) {
             String first = shown.putIfAbsent(new Placed(calculation.feature(), input), calculation.id());
             if (first == null || first.equals(calculation.id())) {
-                rows.add(input(report, input));
+                rows.add(input(report, calculation, input));
             } else {
                 known.computeIfAbsent(first, key -> new ArrayList<>()).add(Text.EMPTY.italic(input.symbol()));
             }
@@ -76,8 +76,8 @@ final class CalculationPages {
     }
 
     /** In one system of units: the columns would not hold two, and the result above has both. */
-    private static Block.Row input(Report report, Computed.Input input) {
-        Text origin = report.links().origin(input.origin());
+    private static Block.Row input(Report report, Calculation calculation, Computed.Input input) {
+        Text origin = report.links().origin(input.origin(), calculation);
         Text from = input.source().map(source -> origin.plain("; ").then(report.links().toSource(source)))
                 .orElse(origin);
         return Block.Row.of(Block.Cell.of(Text.EMPTY.italic(input.symbol())), Block.Cell.of(input.meaning()),

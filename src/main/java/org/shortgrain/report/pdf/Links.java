@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Calculation;
@@ -21,9 +22,11 @@ final class Links {
 
     private final Set<String> places = new HashSet<>();
     private final StatedValues stated;
+    private final List<Calculation> calculations;
 
     Links(Review review, StatedValues stated) {
         this.stated = stated;
+        this.calculations = review.computations();
         review.findings().stream().map(Finding::id).forEach(id -> places.add(finding(id)));
         review.questions().stream().map(Question::id).forEach(id -> places.add(question(id)));
         review.computations().stream().map(Calculation::id).forEach(id -> places.add(calculation(id)));
@@ -87,9 +90,24 @@ final class Links {
                 .orElseGet(() -> Text.EMPTY.mono(path));
     }
 
-    /** {@return where a number came from: a place of the description leads to the value there} */
-    Text origin(String origin) {
-        return origin.startsWith("/") ? toValue(origin) : Text.of(origin);
+    /**
+     * {@return where a number came from: a place of the description leads to the value there, the name of a calculation
+     * to the last one of that name at the same place}
+     *
+     * @param origin where it came from
+     * @param into   the calculation that it went into
+     */
+    Text origin(String origin, Calculation into) {
+        if (origin.startsWith("/")) {
+            return toValue(origin);
+        }
+        return before(into).filter(one -> one.feature().equals(into.feature())
+                        && one.computed().id().equals(origin)).reduce((first, second) -> second)
+                .map(one -> toCalculation(one.id())).orElseGet(() -> toCalculation(origin));
+    }
+
+    private Stream<Calculation> before(Calculation one) {
+        return calculations.stream().takeWhile(other -> other != one);
     }
 
     Text toSource(Citation citation) {

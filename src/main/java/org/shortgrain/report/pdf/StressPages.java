@@ -12,6 +12,9 @@ import org.shortgrain.review.Threshold;
 /** What adds up to the sustained tension at each place, against the threshold. */
 final class StressPages {
 
+    private static final String SUM = "sustained.stress";
+    private static final String USE = "sustained.utilisation";
+
     private StressPages() {
     }
 
@@ -50,14 +53,23 @@ final class StressPages {
             rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(report.say(Label.SUM)),
                     Block.Cell.of(Text.EMPTY.bold(report.numbers().value(direction.sustained().total()))),
                     Block.Cell.of(Text.EMPTY.bold(report.numbers().single().range(direction.sustained().total()))),
-                    new Block.Cell(List.of())));
+                    calculation(report, feature, SUM, name)));
             direction.threshold().ifPresent(threshold -> rows.add(threshold(report, name, threshold)));
             direction.utilisation().ifPresent(share -> rows.add(Block.Row.of(Block.Cell.of(name),
                     Block.Cell.of(report.words(Label.COLUMN_UTILISATION)),
                     Block.Cell.of(Text.EMPTY.bold(report.numbers().value(share))),
-                    Block.Cell.of(report.numbers().range(share)), new Block.Cell(List.of()))));
+                    Block.Cell.of(report.numbers().range(share)), calculation(report, feature, USE, name))));
         }
         return rows;
+    }
+
+    /** The calculation of that kind for a direction, whose name ends its title. */
+    private static Block.Cell calculation(Report report, FeatureReview feature, String kind, String direction) {
+        return report.review().computations().stream()
+                .filter(one -> one.feature().filter(feature.id()::equals).isPresent()
+                        && one.computed().id().equals(kind) && one.computed().title().endsWith(" " + direction))
+                .findFirst().map(one -> Block.Cell.of(report.links().toCalculation(one.id())))
+                .orElse(new Block.Cell(List.of()));
     }
 
     private static Block.Row threshold(Report report, String direction, Threshold threshold) {
