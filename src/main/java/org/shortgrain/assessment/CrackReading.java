@@ -73,7 +73,7 @@ final class CrackReading {
     }
 
     private static String say(Crack crack) {
-        return String.join("; ", "found " + crack.found().single().orElse("at a time not stated"),
+        return String.join("; ", "Found " + crack.found().single().orElse("at a time not stated"),
                 "runs " + crack.direction().single().orElse("in a direction not stated"),
                 "length " + entered(crack.length()), "depth " + entered(crack.depth()),
                 "laboratory: " + crack.observed().single().orElse("nothing stated"));
@@ -116,7 +116,7 @@ final class CrackReading {
             List<String> yes = new ArrayList<>();
             List<String> no = new ArrayList<>();
             judged(FeatureReview::material, yes, no);
-            if (tells("along the grain", "parting", "flow line", "short transverse", "parallel to the surface")) {
+            if (tells("along the grain", "parting", "flow line", "short transverse", "parallel to the surface", "plate surface")) {
                 yes.add("The crack runs along the grain, as stated: boundaries across the short grain are the easy path.");
             } else if (tells("across the grain")) {
                 no.add("The crack runs across the grain, as stated.");

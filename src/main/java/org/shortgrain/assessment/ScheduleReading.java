@@ -96,7 +96,7 @@ final class ScheduleReading {
     }
 
     private String say(InspectionInterval interval, InspectionTable.Practice factor, double length) {
-        String over = String.format(Locale.ROOT, "%.2g", factor.value());
+        String over = String.format(Locale.ROOT, "%.1f", factor.value()).replace(".0", "");
         if (interval instanceof InspectionInterval.AlreadyCritical) {
             return InspectionInterval.NOT_INSPECTABLE + ": this crack is critical already.";
         }

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Computed.Input;
@@ -23,7 +23,9 @@ import org.shortgrain.terms.SourceStatus;
  * <p>Model: ln t is normal with one scatter about the {@link StressTimeCurve}; a run-out says only that its life is
  * longer than the test; a stress at or below the threshold never cracks. For each trial threshold the rest is a
  * {@link CensoredRegression}, which gives the profile likelihood; the 95 % interval holds every threshold whose
- * log-likelihood lies within half the 95 % point of chi-square (1 degree of freedom) of the best (general statistics).
+ * log-likelihood lies within {@link #drop} of the best. Half the 95 % point of chi-square, which holds for many specimens,
+ * is too narrow for some tens of them; the bound of regression with unknown scatter is taken, counting the specimens that
+ * cracked (likelihood regions of nonlinear regression, Bates and Watts 1988, memory).
  *
  * <p>The interval is searched between no threshold and the lowest stress that cracked, which must lie above it. An
  * interval that reaches either end says that the tests do not identify the threshold. Nothing is said of times beyond
@@ -36,6 +38,8 @@ public final class ThresholdFit {
     /** Trial thresholds between none and the lowest stress that cracked. */
     private static final int GRID = 100;
     private static final double CONFIDENCE = 0.95;
+    /** Threshold, amplitude and exponent. */
+    private static final int CURVE_PARAMETERS = 3;
     /** Accuracy of the ends of the interval (Pa). */
     private static final double END_ACCURACY = 100;
     /** Points of the curve for a figure. */
@@ -173,11 +177,21 @@ public final class ThresholdFit {
     }
 
     /**
+     * By how much the log-likelihood may fall short of the best: {@code n/2 ln(1 + F/(n - 3))}, F the 95 % point with 1 and
+     * n - 3 degrees of freedom, n the specimens that cracked, 3 the parameters of the curve. Tends to half the point of
+     * chi-square, 1.92, with many specimens.
+     */
+    static double drop(long cracked) {
+        double freedom = cracked - CURVE_PARAMETERS;
+        double t = new TDistribution(freedom).inverseCumulativeProbability((1 + CONFIDENCE) / 2);
+        return cracked / 2.0 * Math.log1p(t * t / freedom);
+    }
+
+    /**
      * Outermost end of the interval on one side (Pa): walks in from the end of the range to the first threshold inside.
      */
     private double end(int side, double[] profile) {
-        double drop = new ChiSquaredDistribution(1).inverseCumulativeProbability(CONFIDENCE) / 2;
-        double limit = bestFit.logLikelihood() - drop;
+        double limit = bestFit.logLikelihood() - drop(results.stream().filter(TestResult::cracked).count());
         int i = side < 0 ? 0 : GRID - 1;
         if (profile[i] >= limit) {
             return trial(i);

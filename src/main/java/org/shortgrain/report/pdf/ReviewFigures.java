@@ -38,6 +38,7 @@ final class ReviewFigures {
         figures.addAll(GrainFigures.of(report));
         figures.addAll(RouteFigures.of(report));
         figures.addAll(BudgetFigures.of(report));
+        figures.addAll(ServiceFigures.of(report));
         for (Calculation calculation : report.review().computations()) {
             figures.addAll(SectionFigures.of(report, calculation));
             figures.addAll(BushFigures.of(report, calculation));

@@ -87,6 +87,7 @@ public final class ReviewPdf {
         blocks.addAll(FindingPages.blocks(report));
         blocks.addAll(QuestionPages.blocks(report));
         blocks.addAll(StressPages.blocks(report, figures));
+        blocks.addAll(ServicePages.blocks(report, figures));
         blocks.addAll(CalculationPages.blocks(report, figures));
         blocks.addAll(figures.section(report));
         blocks.addAll(ClosingPages.blocks(report));

@@ -38,6 +38,7 @@ public final class Wording {
         files.put("sections.txt", Sentence.values());
         files.put("signatures.txt", Signing.values());
         files.put("figures.txt", FigureWords.values());
+        files.put("service.txt", ServiceWords.values());
         return files;
     }
 

@@ -111,6 +111,14 @@ class ThresholdFitTest {
         assertFalse(fit.threshold().validity().inside());
     }
 
+    /** Without run-outs, ln of the likelihood ratio of normal regression is n/2 ln(1 + t^2/(n - p)); half of 3.8415 in the end. */
+    @Test
+    void theBoundOfTheIntervalTendsToThatOfChiSquare() {
+        assertEquals(3.8415 / 2, ThresholdFit.drop(100_000), 1e-3);
+        assertEquals(13.0 * Math.log1p(2.0687 * 2.0687 / 23), ThresholdFit.drop(26), 1e-3, "t of 23 degrees: 2.0687, tables");
+        assertTrue(ThresholdFit.drop(8) > ThresholdFit.drop(16));
+    }
+
     @Test
     void tooFewResultsGiveNoFit() {
         assertTrue(ThresholdFit.of(programme(new MersenneTwister(1), 0.3, 2, 45, 300)).isEmpty());
