@@ -47,7 +47,7 @@ final class Folding {
     List<Finding> findings(Collection<Findings.Raised> raised) {
         List<Draft> drafts = merged(raised);
         drafts.sort(order());
-        List<Draft> kept = folded(drafts);
+        List<Draft> kept = gathered(folded(drafts));
         List<Finding> findings = new ArrayList<>();
         for (Draft draft : kept) {
             if (!draft.asks()) {
@@ -112,6 +112,15 @@ final class Folding {
         return kept;
     }
 
+    /** What a rule says of several places in the same words and because of the same lines of the description has one cause:
+     * it is said once, of the part, with the places. */
+    private static List<Draft> gathered(List<Draft> drafts) {
+        Map<Object, List<Draft>> same = drafts.stream().collect(Collectors.groupingBy(
+                one -> one.at.isEmpty() ? one : List.of(one.rule.id(), one.statement, one.at), LinkedHashMap::new,
+                Collectors.toList()));
+        return same.values().stream().map(Draft::gathered).toList();
+    }
+
     private static Draft last(Draft draft, Map<Draft, Draft> home) {
         Draft at = draft;
         while (home.containsKey(at)) {
@@ -128,12 +137,14 @@ final class Folding {
         private final Set<String> evidence = new LinkedHashSet<>();
         private final Set<Location> at = new LinkedHashSet<>();
         private final Set<String> foldedIn = new TreeSet<>();
+        private final Set<String> remedies = new LinkedHashSet<>();
 
         Draft(RuleIndex.Entry entry, Optional<String> feature, String statement) {
             this.entry = entry;
             this.rule = entry.info();
             this.feature = feature;
             this.statement = statement;
+            remedies.addAll(rule.remedies());
         }
 
         boolean asks() {
@@ -151,13 +162,34 @@ final class Folding {
 
         void takeIn(Draft other) {
             foldedIn.add(other.rule.id());
+            if (other.entry.grade() == entry.grade()) {
+                remedies.addAll(other.remedies);
+            }
             add(other.evidence, other.at);
+        }
+
+        /** {@return one for all; places that a finding on the whole part takes in need no naming} */
+        static Draft gathered(List<Draft> same) {
+            List<String> places = same.stream().flatMap(one -> one.feature.stream()).toList();
+            if (same.size() == 1) {
+                return same.get(0);
+            }
+            Draft one = new Draft(same.get(0).entry, Optional.empty(), same.get(0).statement);
+            if (places.size() == same.size()) {
+                one.evidence.add("at " + String.join(", ", places));
+            }
+            for (Draft draft : same) {
+                one.add(draft.evidence, draft.at);
+                one.foldedIn.addAll(draft.foldedIn);
+                one.remedies.addAll(draft.remedies);
+            }
+            return one;
         }
 
         Finding finding(String number) {
             boolean lowered = rule.grade() == Grade.OBJECTION && entry.grade() != Grade.OBJECTION;
             return new Finding(number, rule.id(), entry.grade(), rule.factor(), feature, rule.title(),
-                    lowered ? statement + NOT_READ : statement, List.copyOf(evidence), rule.why(), rule.remedies(),
+                    lowered ? statement + NOT_READ : statement, List.copyOf(evidence), rule.why(), List.copyOf(remedies),
                     rule.sources(), List.copyOf(at), List.copyOf(foldedIn), rule.needsConfirmation());
         }
     }

@@ -8,10 +8,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.Verdict;
@@ -67,6 +69,45 @@ class RuleInterplayTest {
         assertTrue(findings >= 5 && findings <= 15, () -> findings + " findings: " + grave(review));
         Set<String> alone = new TreeSet<>(review.findings().stream().map(finding -> finding.rule()).toList());
         assertFalse(alone.contains("SEALING-21"), "the dry bush is one cause with its couple");
+    }
+
+    /** The fit pulls, so that the three factors meet: one cause, and what helps against the fit is said there. */
+    @Test
+    void aPressedBushThatBringsTheThreeFactorsTogetherIsOneFinding() throws IOException {
+        Review review = review(lug("T651", "bush_coating: \"cadmium\", installed_wet: true, sealed_ends: true",
+                "drain_holes: [{diameter: 9.525 mm, at_lowest_point: true, path_continues: true}]"));
+        List<Finding> objections = review.findings().stream().filter(one -> one.grade() == Grade.OBJECTION).toList();
+        assertEquals(List.of("COMBINED-01"), objections.stream().map(Finding::rule).toList());
+        Finding lug = objections.get(0);
+        assertTrue(lug.foldedIn().containsAll(List.of("FIT-01", "MATERIAL-01")), () -> "" + lug.foldedIn());
+        assertTrue(lug.remedies().stream().anyMatch(one -> one.contains("flanged floating bush")
+                || one.contains("flanged") && one.contains("bush")), () -> "" + lug.remedies());
+    }
+
+    /** Order of the card and state of the surface say the same of one bore. */
+    @Test
+    void aBareBoreUnderABushIsOneFinding() throws IOException {
+        Review review = review(lug("T7351", "bush_coating: \"cadmium\", installed_wet: true, sealed_ends: true",
+                "drain_holes: [{diameter: 9.525 mm, at_lowest_point: true, path_continues: true}]")
+                .replace("fit: {", "surface: {bore_coated_before_bush: false}, fit: {")
+                + "route: {\"52\": {do: install_bushing, at: [BORE], method: press}, \"60\": null,"
+                + " \"70\": null, \"80\": null}\n");
+        List<Finding> bare = review.findings().stream().filter(one -> one.rule().equals("ORDER-03")
+                || one.rule().equals("SEALING-23")).toList();
+        assertEquals(1, bare.size(), () -> "" + bare);
+        assertEquals("ORDER-03", bare.get(0).rule());
+        assertTrue(bare.get(0).foldedIn().contains("SEALING-23"), () -> "" + bare.get(0).foldedIn());
+    }
+
+    /** Both places are susceptible, and one plan of inspection leaves them out. */
+    @Test
+    void whatARuleSaysInTheSameWordsOfTwoPlacesIsSaidOnceWithBoth() throws IOException {
+        Review review = review("material: {temper: T651}\ninspection: {access: none_without_disassembly}\n"
+                + "features: {BORE: {stress_direction: ST}, RIB: {stress_direction: ST}}\n");
+        List<Finding> hidden = review.findings().stream().filter(one -> one.rule().equals("INSPECTION-01")).toList();
+        assertEquals(1, hidden.size(), () -> "" + hidden);
+        assertEquals(Optional.empty(), hidden.get(0).feature());
+        assertEquals(2, hidden.get(0).evidence().size(), () -> "" + hidden.get(0).evidence());
     }
 
     /** The same lug in T7351: wet cadmium-plated bush, two drains of the standard's size, full finish with inhibitor. */

@@ -86,6 +86,22 @@ class RulebookTest {
     }
 
     @Test
+    void whatARuleSaysOfSeveralPlacesBecauseOfTheSameLineIsSaidOnceWithAllPlaces() {
+        Location shared = new Location("/inspection", 4, 1);
+        List<Finding> findings = judge(new Bore("LUG-A", 150, false, shared), new Bore("LUG-B", 150, false, shared))
+                .findings();
+        assertEquals(1, findings.size(), () -> "" + findings);
+        assertEquals(Optional.empty(), findings.get(0).feature());
+        assertEquals(List.of("at LUG-B, LUG-A", "hoop tension 150.0 MPa"), findings.get(0).evidence());
+        assertEquals(List.of(shared), findings.get(0).at());
+    }
+
+    @Test
+    void whatARuleSaysOfSeveralPlacesBecauseOfALineOfEachStaysApart() {
+        assertEquals(2, judge(Bore.of("LUG-A", 150, false), Bore.of("LUG-B", 150, false)).findings().size());
+    }
+
+    @Test
     void findingsAreSortedByGradeRuleAndPlaceWhateverTheOrderOfFacts() {
         List<Bore> bores = new ArrayList<>(List.of(Bore.of("LUG-A", 150, false), Bore.of("LUG-B", 150, false),
                 Bore.of("LUG-C", 20, true), Bore.of("LUG-D", 120, true)));

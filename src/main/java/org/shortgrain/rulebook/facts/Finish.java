@@ -60,6 +60,11 @@ public record Finish(Stated<String> pretreatment, Stated<String> primer, Stated<
         return Wording.names(pretreatment, "conversion", "chem film", "chemical film", "5541");
     }
 
+    /** {@return whether the plating certainly is one that runs bare: chromium or nickel, against wear} */
+    public boolean isHardPlated() {
+        return plating.surely(one -> Wording.names(one.kind(), "chrom", "nickel"));
+    }
+
     /** {@return whether the primer certainly is one without chromate} */
     public boolean isPrimerWithoutChromate() {
         return Wording.names(primer, "class N", "type N", "non-chromate", "chromate-free");

@@ -51,6 +51,8 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         FactorJudgement material, FactorJudgement stress, FactorJudgement environment, List<Tension> tensions,
         List<Computed> computed) {
 
+    /** Of the four levels of resistance the first two are susceptible. */
+    private static final int LAST_SUSCEPTIBLE_LEVEL = 2;
     private static final double MILLIMETRES = 1000;
     /** 0.080 in (mm). */
     private static final double THIN_WEB = 2.032;
@@ -183,6 +185,25 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
     public boolean isJudgedByFactors() {
         long present = count(FactorState.PRESENT);
         return present == 3 || present == 2 && count(FactorState.ABSENT) == 1;
+    }
+
+    /** {@return whether no factor clears the place, and what leaves it open is not in the description but in the tables: a
+     * good rating that nobody here has read, or a tension of which no threshold is published} */
+    public boolean isLeftOpenByTables() {
+        boolean open = count(FactorState.ABSENT) == 0 && count(FactorState.UNKNOWN) > 0;
+        return open && (isGoodByMemoryOnly() || isWithoutThreshold());
+    }
+
+    /** {@return whether every rating along what may be pulled is one of the two good ones, and none of them counts} */
+    public boolean isGoodByMemoryOnly() {
+        return material.state() == FactorState.UNKNOWN && metal().covered()
+                && directions.stream().allMatch(direction -> metal().levelIn(direction) > LAST_SUSCEPTIBLE_LEVEL);
+    }
+
+    /** {@return whether tension along the governing direction is known, and no threshold of it} */
+    public boolean isWithoutThreshold() {
+        return stress.state() == FactorState.UNKNOWN
+                && governing().filter(one -> one.high() > 0 && one.threshold().isEmpty()).isPresent();
     }
 
     /** {@return the most utilised tension; empty if none was computed} */

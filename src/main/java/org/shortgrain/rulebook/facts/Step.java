@@ -117,6 +117,11 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
         return stated.at().candidates().stream().findFirst().orElse(List.of());
     }
 
+    /** {@return the one feature it names; empty if it names none or several} */
+    public Optional<String> place() {
+        return features().size() == 1 ? Optional.of(features().get(0)) : Optional.empty();
+    }
+
     /** {@return the operation as a reader finds it on the card} */
     public String label() {
         String word = stated.operation().single().orElse("operation not stated").replace('_', ' ');

@@ -59,7 +59,8 @@ final class FinishOracle {
                 Reading.made(Surface::fayingSurfacesPrimed));
         oracle.owned("COATING-18", (part, at) -> wetness(zones(part, at)) >= 4 && says(primer(part, at), "class N"),
                 Reading.made(Surface::primer));
-        oracle.owned("COATING-20", (part, at) -> maybeMoist(part, at) && says(pretreatment(part, at), "anodi", "8625")
+        // the film of MIL-A-8625 is one of aluminium; what titanium and magnesium carry under that name is another
+        oracle.owned("COATING-20", (part, at) -> Reading.aluminium(part) && maybeMoist(part, at) && says(pretreatment(part, at), "anodi", "8625")
                 && !says(pretreatment(part, at), "seal") && primer(part, at).isNone(),
                 Reading.made(Surface::pretreatment));
         oracle.owned("EXPOSURE-11", (part, at) -> cadmium(part, at) && Reading.fluid(part, "runway_deicer")
