@@ -267,7 +267,8 @@ public final class Reviewer {
                         .map(purpose -> purpose.word()).orElse("design"),
                 description.review().field(ReviewRequest::preparedBy).single().orElse(""), date, verdict.verdict(),
                 verdict.because(), features, outcome.findings(), questions, ledger.assumptions(),
-                ledger.calculations(), material.lines(), RouteReading.lines(route, outcome.findings()),
+                ledger.calculations(), material.lines(), RouteReading.lines(route, outcome.findings(),
+                        new RouteProposal(knowledge.tables().routeOrder(), material.metal())),
                 StatedLines.of(description), outcome.applied(), outcome.notApplicable(),
                 UnjudgedKeys.among(paths), sources(ledger, material, features, outcome, inService),
                 wording.cautions(description, verdict.verdict()), inService);

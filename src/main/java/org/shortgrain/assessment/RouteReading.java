@@ -59,11 +59,14 @@ final class RouteReading {
      *
      * @param route    the card as understood
      * @param findings what was found; those on the order are named at their operations
+     * @param proposal how the order might be put right
      */
-    static List<RouteLine> lines(Route route, List<Finding> findings) {
+    static List<RouteLine> lines(Route route, List<Finding> findings, RouteProposal proposal) {
+        List<Integer> places = proposal.places(route);
         return route.steps().stream().map(step -> new RouteLine(
                 step.stated().op().single().orElse(""), step.stated().operation().single().orElse("not stated"),
-                step.operation().orElse(""), step.features(), effect(step), breaches(step, findings))).toList();
+                step.operation().orElse(""), step.features(), effect(step), breaches(step, findings),
+                places.get(step.position()))).toList();
     }
 
     private static List<String> breaches(Step step, List<Finding> findings) {

@@ -11,9 +11,10 @@ import java.util.List;
  * @param at        features it is done at; empty for the whole part
  * @param effect    what it does to stress or surface, in words; empty text if nothing that matters
  * @param breaches  findings that say it stands in the wrong place
+ * @param proposed  place in an order of the same operations that breaks no rule of order, from 0
  */
 public record RouteLine(String op, String entered, String operation, List<String> at, String effect,
-        List<String> breaches) {
+        List<String> breaches, int proposed) {
 
     /** Copies the lists. */
     public RouteLine {

@@ -156,7 +156,7 @@ final class ReviewReader {
 
     private RouteLine routeLine(JsonNode json) {
         return new RouteLine(text(json, "op"), text(json, "entered"), text(json, "operation"), texts(json, "at"),
-                text(json, "effect"), texts(json, "breaches"));
+                text(json, "effect"), texts(json, "breaches"), json.required("proposed").intValue());
     }
 
     private StatedLine statedLine(JsonNode json) {

@@ -185,7 +185,8 @@ final class ReviewWriter {
 
     private void routeLine(RouteLine line) {
         out.text("op", line.op()).text("entered", line.entered()).text("operation", line.operation())
-                .texts("at", line.at()).text("effect", line.effect()).texts("breaches", line.breaches());
+                .texts("at", line.at()).text("effect", line.effect()).texts("breaches", line.breaches())
+                .whole("proposed", line.proposed());
     }
 
     private void statedLine(StatedLine line) {

@@ -174,6 +174,17 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
                 .toList();
     }
 
+    /**
+     * {@return the first operation before a step that the step belongs before, and that none of its like precedes}
+     *
+     * @param late the step
+     * @param pair the order in which they belong
+     */
+    public Optional<Step> unprepared(Step late, OrderPair pair) {
+        return pair.isFirst(late) && late.isDone() ? before(late).filter(pair::isSecond)
+                .filter(second -> before(second).noneMatch(pair::isFirst)).findFirst() : Optional.empty();
+    }
+
     /** {@return the card as that of a steel part} */
     public SteelCard steel() {
         return new SteelCard(this);

@@ -246,13 +246,13 @@ public final class SampleReview {
     }
 
     private static List<RouteLine> route() {
-        return List.of(new RouteLine("20", "solution_heat_treat", "solution_heat_treat", List.of(), "", List.of()),
-                new RouteLine("21", "quench", "quench", List.of(), "tension in the core", List.of()),
-                new RouteLine("30", "age", "age", List.of(), "", List.of()),
+        return List.of(new RouteLine("20", "solution_heat_treat", "solution_heat_treat", List.of(), "", List.of(), 1),
+                new RouteLine("21", "quench", "quench", List.of(), "tension in the core", List.of(), 2),
+                new RouteLine("30", "age", "age", List.of(), "", List.of(), 3),
                 new RouteLine("60", "finish_machine", "finish_machine", List.of("GROOVE-1"), "bares tension",
-                        List.of("F-01", "F-02")),
-                new RouteLine("70", "anodise", "anodize", List.of(), "protects", List.of()),
-                new RouteLine("90", "install_bushing", "install_bushing", List.of("LUG-2"), "tension", List.of("F-03")));
+                        List.of("F-01", "F-02"), 0),
+                new RouteLine("70", "anodise", "anodize", List.of(), "protects", List.of(), 4),
+                new RouteLine("90", "install_bushing", "install_bushing", List.of("LUG-2"), "tension", List.of("F-03"), 5));
     }
 
     private List<StatedLine> stated() {

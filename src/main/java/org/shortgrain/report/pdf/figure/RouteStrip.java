@@ -3,6 +3,7 @@ package org.shortgrain.report.pdf.figure;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The planning card as a strip: operations in their order, what each leaves behind, and where the order is wrong.
@@ -11,8 +12,10 @@ import java.util.Optional;
  * @param alternative what it shows, in words
  * @param note        where the order comes from
  * @param steps       the operations in the order of the card
+ * @param proposed    how they might be put right; empty where the card's order stands
  */
-public record RouteStrip(String title, String alternative, String note, List<Step> steps) implements Figure {
+public record RouteStrip(String title, String alternative, String note, List<Step> steps, Optional<Proposed> proposed)
+        implements Figure {
 
     private static final double ABOVE = 6;
     private static final double NARROWEST_BOX = 72;
@@ -28,6 +31,9 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
     /** Letters of 7 points are 4.1 points wide on average in this font. */
     private static final double LETTER = 4.1;
     private static final double TAB = 13;
+    /** A proposed operation bears number and name alone. */
+    private static final double PROPOSED_HEIGHT = 30;
+    private static final double CAPTION = 14;
     private static final Stroke CROSS = new Stroke(Ink.TINT, 2.4, Stroke.Dash.SOLID);
 
     /**
@@ -48,12 +54,29 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
         }
     }
 
+    /**
+     * An order that breaks no rule.
+     *
+     * @param caption what stands above it
+     * @param steps   the same operations in that order
+     * @param moved   which of them stand elsewhere on the card, by their place here
+     */
+    public record Proposed(String caption, List<Step> steps, Set<Integer> moved) {
+        /** Copies the list and the set. */
+        public Proposed {
+            Objects.requireNonNull(caption, "caption");
+            steps = List.copyOf(steps);
+            moved = Set.copyOf(moved);
+        }
+    }
+
     /** Copies the list. */
     public RouteStrip {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(alternative, "alternative");
         Objects.requireNonNull(note, "note");
         steps = List.copyOf(steps);
+        Objects.requireNonNull(proposed, "proposed");
     }
 
     private static int perRow(double width) {
@@ -65,8 +88,11 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
     }
 
     private double boxesHeight(double width) {
-        int rows = (steps.size() + perRow(width) - 1) / perRow(width);
-        return rows * (BOX_HEIGHT + ROW_GAP) + ABOVE;
+        return rows(width) * (BOX_HEIGHT + ROW_GAP) + ABOVE;
+    }
+
+    private int rows(double width) {
+        return (steps.size() + perRow(width) - 1) / perRow(width);
     }
 
     private static List<String> breachLines(String breach, double width) {
@@ -75,6 +101,11 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
 
     @Override
     public double height(double width) {
+        double cured = proposed.isEmpty() ? 0 : CAPTION + rows(width) * (PROPOSED_HEIGHT + ROW_GAP);
+        return cardHeight(width) + cured;
+    }
+
+    private double cardHeight(double width) {
         int lines = 0;
         for (Step step : steps) {
             lines += step.breach().map(breach -> breachLines(breach, width).size()).orElse(0);
@@ -92,7 +123,7 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
             Step step = steps.get(i);
             double x = i % perRow * (boxWidth + GAP);
             double y = (double) (i / perRow) * (BOX_HEIGHT + ROW_GAP) + ABOVE;
-            connector(pen, i, perRow, boxWidth, x, y);
+            connector(pen, i, perRow, boxWidth, x, y, BOX_HEIGHT);
             box(pen, step, boxWidth, x, y);
             if (step.breach().isPresent()) {
                 breaches++;
@@ -104,11 +135,40 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
                 }
             }
         }
+        proposed.ifPresent(order -> draw(pen, width, order));
+    }
+
+    private void draw(Pen pen, double width, Proposed order) {
+        int perRow = perRow(width);
+        double boxWidth = boxWidth(width);
+        double top = cardHeight(width);
+        pen.text(new Point(0, top + CAPTION / 2), Pen.Align.LEFT, order.caption(), Lettering.STRONG);
+        for (int i = 0; i < order.steps().size(); i++) {
+            Step step = order.steps().get(i);
+            double x = i % perRow * (boxWidth + GAP);
+            double y = top + CAPTION + (double) (i / perRow) * (PROPOSED_HEIGHT + ROW_GAP);
+            boolean moved = order.moved().contains(i);
+            connector(pen, i, perRow, boxWidth, x, y, PROPOSED_HEIGHT);
+            List<Point> outline = Shapes.box(x, y, boxWidth, PROPOSED_HEIGHT);
+            pen.area(outline, new Fill.Even(moved ? Ink.WHITE : Ink.PALE));
+            pen.outline(outline, moved ? Stroke.HEAVY : Stroke.THIN);
+            label(pen, step, x, y, moved ? Lettering.STRONG : Lettering.LABEL);
+        }
+    }
+
+    private static void label(Pen pen, Step step, double x, double y, Lettering name) {
+        pen.text(new Point(x + 4, y + 9.5), Pen.Align.LEFT, step.number(), Lettering.STRONG);
+        double line = y + 19;
+        for (String words : Words.cut(Words.wrapped(step.name(), NAME_LETTERS), NAME_LINES)) {
+            pen.text(new Point(x + 4, line), Pen.Align.LEFT, words, name);
+            line += 8.4;
+        }
     }
 
     /** From the box before to this one; at the start of a row the arrow comes in from the left edge. */
-    private static void connector(Pen pen, int index, int perRow, double boxWidth, double x, double y) {
-        double middle = y + BOX_HEIGHT / 2;
+    private static void connector(Pen pen, int index, int perRow, double boxWidth, double x, double y,
+            double boxHeight) {
+        double middle = y + boxHeight / 2;
         if (index % perRow > 0) {
             Arrows.arrow(pen, new Point(x - GAP + 1, middle), new Point(x - 1, middle), Stroke.THIN);
         } else if (index > 0) {
@@ -129,12 +189,7 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
             pen.line(new Point(x, y + BOX_HEIGHT), new Point(x + boxWidth, y), CROSS);
         }
         pen.outline(outline, wrong ? Stroke.HEAVY : Stroke.THIN);
-        pen.text(new Point(x + 4, y + 9.5), Pen.Align.LEFT, step.number(), Lettering.STRONG);
-        double line = y + 19;
-        for (String words : Words.cut(Words.wrapped(step.name(), NAME_LETTERS), NAME_LINES)) {
-            pen.text(new Point(x + 4, line), Pen.Align.LEFT, words, Lettering.LABEL);
-            line += 8.4;
-        }
+        label(pen, step, x, y, Lettering.LABEL);
         List<String> effect = Words.cut(Words.wrapped(step.effect(), EFFECT_LETTERS), EFFECT_LINES);
         double effectLine = y + BOX_HEIGHT - 4.5 - (effect.size() - 1) * EFFECT_LEADING;
         for (String words : effect) {

@@ -3,6 +3,8 @@ package org.shortgrain.report.pdf.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** One figure of each kind, with invented numbers. */
 public final class SampleFigures {
@@ -73,7 +75,8 @@ public final class SampleFigures {
             steps.add(new RouteStrip.Step(Integer.toString(20 + 10 * i), names[i], effect, breach));
         }
         return new RouteStrip("Two operations stand at the wrong place", "Nine operations in order, two crossed out",
-                "Order as on the planning card.", steps);
+                "Order as on the planning card.", steps, Optional.of(new RouteStrip.Proposed("Proposed order",
+                        Stream.of(3, 0, 1, 2, 5, 4, 6, 7, 8).map(steps::get).toList(), Set.of(0, 4))));
     }
 
     static PocketAttitudes pocketUp() {
