@@ -38,6 +38,8 @@ import org.shortgrain.terms.GrainDirection;
 final class CrackReading {
 
     private static final double MONTHS_PER_YEAR = 12;
+    private static final double HOURS_PER_YEAR = 365.25 * 24;
+    private static final double PER_CENT = 100;
     private static final String RESIDUAL = "quench residual";
 
     private final CrackTable table;
@@ -176,7 +178,10 @@ final class CrackReading {
             }
             age().ifPresent(years -> yes.add(String.format(Locale.ROOT, "Found %.1f years after entry into service: a calendar"
                     + " time in which such cracks appear; it excludes none of the alternatives.", years)));
-            if (age().isEmpty()) {
+            made().filter(one -> age().isEmpty()).ifPresent(one -> yes.add("Made " + one + " before the review, as stated."));
+            idle().ifPresent(share -> yes.add(String.format(Locale.ROOT, "It stood still %.0f %% of that time: exposure goes on,"
+                    + " load cycles do not.", share)));
+            if (age().isEmpty() && made().isEmpty()) {
                 no.add("The time from entry into service to the find is not stated.");
             }
             return new Evidence(Factor.ENVIRONMENT, yes, no);
@@ -196,6 +201,16 @@ final class CrackReading {
             Optional<LocalDate> to = crack.found().single().flatMap(Weighed::date);
             return from.isEmpty() || to.isEmpty() || to.get().isBefore(from.get()) ? Optional.empty()
                     : Optional.of(ChronoUnit.MONTHS.between(from.get(), to.get()) / MONTHS_PER_YEAR);
+        }
+
+        private Optional<String> made() {
+            return description.service().field(Service::since).single().map(Range::entered);
+        }
+
+        /** Share of the time since entry into service in which it did not operate (%). */
+        private Optional<Double> idle() {
+            return age().filter(years -> years > 0).flatMap(years -> description.service().field(Service::hours).single()
+                    .map(hours -> PER_CENT * Math.max(0, 1 - hours / (years * HOURS_PER_YEAR))));
         }
 
         private static Optional<LocalDate> date(String text) {

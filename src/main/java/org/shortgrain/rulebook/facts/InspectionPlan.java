@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.shortgrain.part.Access;
 import org.shortgrain.part.Inspection;
 import org.shortgrain.part.InspectionMethod;
+import org.shortgrain.part.IntervalBasis;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 
@@ -63,6 +64,11 @@ public record InspectionPlan(Stated<Inspection> stated) {
     /** {@return whether the place certainly cannot be reached without taking a joint apart} */
     public boolean isOutOfReach() {
         return access().is(Access.NONE_WITHOUT_DISASSEMBLY) || stated.field(Inspection::afterAssembly).is(false);
+    }
+
+    /** {@return whether the intervals certainly rest on the growth of fatigue cracks} */
+    public boolean isBorrowedFromFatigue() {
+        return stated.field(Inspection::intervalBasis).is(IntervalBasis.FATIGUE);
     }
 
     /** {@return access} */
