@@ -27,6 +27,20 @@ record Caught(StandingWater water, Computed depth, Computed volume, String words
     private static final double ML = 1e6;
 
     /**
+     * The water of a hollow, which takes long to compute.
+     *
+     * @param depth  greatest depth (m)
+     * @param volume greatest volume (m3)
+     * @param worst  the attitude in which most stays
+     */
+    record Pooled(Computed depth, Computed volume, Rest worst) {
+
+        static Pooled of(StandingWater water) {
+            return new Pooled(water.depth(), water.volume(), water.worst());
+        }
+    }
+
+    /**
      * {@return what a hollow catches or keeps}
      *
      * @param site   the place
@@ -36,12 +50,11 @@ record Caught(StandingWater water, Computed depth, Computed volume, String words
      */
     static Caught of(Site site, HollowReading hollow, Hollow shape, List<Hole> holes) {
         StandingWater water = new StandingWater(shape, hollow.rests(), holes);
-        Computed depth = water.depth();
-        Computed volume = water.volume();
-        String words = String.format(Locale.ROOT, "%s mm deep, %s mL, %s (%s, %s)", text(depth.value(), MM, "%.1f"),
-                text(volume.value(), ML, "%.3g"), water.worst().name() + tilt(hollow, water.worst()), write(site, depth),
-                write(site, volume));
-        return new Caught(water, depth, volume, words);
+        Pooled pooled = site.waters().of(water);
+        String words = String.format(Locale.ROOT, "%s mm deep, %s mL, %s (%s, %s)", text(pooled.depth().value(), MM, "%.1f"),
+                text(pooled.volume().value(), ML, "%.3g"), pooled.worst().name() + tilt(hollow, pooled.worst()),
+                write(site, pooled.depth()), write(site, pooled.volume()));
+        return new Caught(water, pooled.depth(), pooled.volume(), words);
     }
 
     /** The mechanics know an attitude by its name; where it stands is known here. */

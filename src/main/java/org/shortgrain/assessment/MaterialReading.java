@@ -136,7 +136,7 @@ final class MaterialReading {
     }
 
     /** Order of candidates: susceptible before unknown before resistant, then by level. */
-    private static int resistance(MaterialAnswer answer) {
+    static int resistance(MaterialAnswer answer) {
         LevelAnswer level = answer.inUnknownDirection().level();
         int rank = switch (level.susceptibility()) {
             case SUSCEPTIBLE -> 0;

@@ -19,12 +19,13 @@ final class MissingFields {
     /**
      * Asks for every field of the minimum set that is absent or unknown.
      *
+     * @param minimum     the fields of the minimum set
      * @param description the description
      * @param ledger      where the questions go
      */
-    static void ask(PartDescription description, Ledger ledger) {
+    static void ask(MinimumSet minimum, PartDescription description, Ledger ledger) {
         List<Feature> features = description.features().candidates().stream().flatMap(List::stream).toList();
-        for (Missing missing : MinimumSet.missing(description)) {
+        for (Missing missing : minimum.of(description)) {
             if (missing.role() != Minimum.Role.REFUSED) {
                 ledger.ask(question(missing, features));
             }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.shortgrain.mechanics.Computed;
+import org.shortgrain.mechanics.water.StandingWater;
 import org.shortgrain.part.DirectionWord;
 import org.shortgrain.part.Feature;
 import org.shortgrain.part.Identity;
@@ -19,6 +20,9 @@ import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.ReviewRequest;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.StressDirection;
+import org.shortgrain.part.reader.EditableDescription;
+import org.shortgrain.part.reader.MinimumSet;
+import org.shortgrain.part.reader.Reading;
 import org.shortgrain.part.reader.UnjudgedKeys;
 import org.shortgrain.reference.Source;
 import org.shortgrain.reference.StandIns;
@@ -57,6 +61,8 @@ public final class Reviewer {
     private final Wording wording;
     private final String toolVersion;
     private final MaterialReading materials;
+    private final MinimumSet minimum = new MinimumSet();
+    private final Remembered<StandingWater, Caught.Pooled> waters = new Remembered<>(Caught.Pooled::of);
     /** Lasts as long as the reviewer: equal quench cases are computed once, whatever the part. */
     private final StressJudge stress;
 
@@ -76,7 +82,33 @@ public final class Reviewer {
     }
 
     /**
-     * {@return the review of a part, not yet sealed with its content hash}
+     * {@return the review of a part as a user gets it, not yet sealed with its content hash: the open questions are decided,
+     * which takes further reviews of the part with each admissible answer, see {@link DecisiveQuestions}}
+     *
+     * @param read  what was read
+     * @param input the file it was read from
+     * @param date  date of the review, ISO 8601
+     */
+    public Review review(Reading.Read read, Review.InputId input, String date) {
+        Review open = review(read.description(), input, read.paths(), date);
+        boolean asks = open.questions().stream().anyMatch(one -> one.role() == Question.Role.JUDGING);
+        Optional<EditableDescription> edited = asks ? EditableDescription.of(read.source()) : Optional.empty();
+        return edited.map(part -> new DecisiveQuestions(new Trials(this)).decided(open, part))
+                .orElse(open);
+    }
+
+    /** {@return the knowledge that judges} */
+    Knowledge knowledge() {
+        return knowledge;
+    }
+
+    /** {@return the behaviour of the material, for answers that depend on it} */
+    MaterialReading materials() {
+        return materials;
+    }
+
+    /**
+     * {@return the review of a part, not yet sealed with its content hash, in which every open question counts as decisive}
      *
      * @param description the part
      * @param input       the file it was read from
@@ -84,10 +116,22 @@ public final class Reviewer {
      * @param date        date of the review, ISO 8601
      */
     public Review review(PartDescription description, Review.InputId input, List<String> paths, String date) {
-        Examined seen = examine(description);
+        return review(description, input, paths, date, true);
+    }
+
+    /** As above; without what is there for the reader alone and decides nothing: draws, values as stated, sources. */
+    Review trial(PartDescription description) {
+        return review(description, new Review.InputId("", ""), List.of(), "", false);
+    }
+
+    private Review review(PartDescription description, Review.InputId input, List<String> paths, String date,
+            boolean whole) {
+        Examined seen = examine(description, whole);
         Outcome outcome = matter(description, seen).ask(knowledge.rulebook());
+        InService inService = whole
+                ? seen.service().found(description, seen.places(), seen.reviews(), seen.limits(), date) : InService.NONE;
         return assembled(description, input, paths, date, seen.ledger(), seen.material(), seen.part().route(),
-                seen.reviews(), outcome, seen.service().found(description, seen.places(), seen.reviews(), seen.limits(), date));
+                seen.reviews(), outcome, inService, whole);
     }
 
     /**
@@ -96,7 +140,7 @@ public final class Reviewer {
      * @param description the part
      */
     public Matter matter(PartDescription description) {
-        return matter(description, examine(description));
+        return matter(description, examine(description, true));
     }
 
     private Matter matter(PartDescription description, Examined seen) {
@@ -120,9 +164,9 @@ public final class Reviewer {
             List<FeatureReview> reviews, InServiceReading service, Map<GrainDirection, Limit> limits) {
     }
 
-    private Examined examine(PartDescription description) {
+    private Examined examine(PartDescription description, boolean whole) {
         Ledger ledger = new Ledger();
-        MissingFields.ask(description, ledger);
+        MissingFields.ask(minimum, description, ledger);
         Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
         MaterialReading.Found material = materials.read(description);
         EnvironmentJudge environment = new EnvironmentJudge(knowledge.tables().zones(), knowledge.tables().fluids());
@@ -140,9 +184,9 @@ public final class Reviewer {
             String id = MissingFields.name(features, i);
             Directions pulled = Directions.of(feature, material.metal());
             Site site = new Site(description, feature, id, pulled.all(), material.metal(), material.elastic(), route,
-                    ledger);
+                    ledger, waters);
             int before = ledger.calculations().size();
-            StressJudge.Judged judged = stress.judge(site, tests.at(id, limits), factor, pulled.certain());
+            StressJudge.Judged judged = stress.judge(site, tests.at(id, limits), factor, pulled.certain(), whole);
             Zone zone = environment.zone(description, Optional.of(feature));
             FactorJudgement wet = environment.judge(site, zone).judgement();
             FactorJudgement prone = materialJudgement(pulled, material);
@@ -258,7 +302,7 @@ public final class Reviewer {
 
     private Review assembled(PartDescription description, Review.InputId input, List<String> paths, String date,
             Ledger ledger, MaterialReading.Found material, Route route, List<FeatureReview> features, Outcome outcome,
-            InService inService) {
+            InService inService, boolean whole) {
         List<Question> questions = questions(ledger, outcome);
         VerdictRule verdict = VerdictRule.of(outcome.findings(), questions);
         return new Review(new Review.Tool(toolVersion),
@@ -269,8 +313,8 @@ public final class Reviewer {
                 verdict.because(), features, outcome.findings(), questions, ledger.assumptions(),
                 ledger.calculations(), material.lines(), RouteReading.lines(route, outcome.findings(),
                         new RouteProposal(knowledge.tables().routeOrder(), material.metal())),
-                StatedLines.of(description), outcome.applied(), outcome.notApplicable(),
-                UnjudgedKeys.among(paths), sources(ledger, material, features, outcome, inService),
+                whole ? StatedLines.of(description) : List.of(), outcome.applied(), outcome.notApplicable(),
+                UnjudgedKeys.among(paths), whole ? sources(ledger, material, features, outcome, inService) : List.of(),
                 wording.cautions(description, verdict.verdict()), inService);
     }
 
@@ -290,7 +334,7 @@ public final class Reviewer {
         for (Ledger.Asked one : asked) {
             questions.add(new Question(String.format(Locale.ROOT, "Q-%02d", questions.size() + 1), one.rule(), one.role(),
                     one.factor(), one.feature(), one.text(), one.why(), one.standIn(),
-                    one.role() == Question.Role.JUDGING, List.of(), one.at()));
+                    one.role() == Question.Role.JUDGING, List.of(), "", one.at()));
         }
         return questions;
     }

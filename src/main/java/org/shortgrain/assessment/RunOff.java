@@ -120,7 +120,7 @@ record RunOff(Site site, Drainage stated, HollowReading hollow, List<DrainReadin
             return 0;
         }
         List<Hole> holes = best.stream().flatMap(one -> one.hole().stream()).toList();
-        return new StandingWater(caught.water().hollow(), hollow.rests(), holes).depth().value().low();
+        return site.waters().of(new StandingWater(caught.water().hollow(), hollow.rests(), holes)).depth().value().low();
     }
 
     /** How long the holes that count take, and what surface tension leaves. */

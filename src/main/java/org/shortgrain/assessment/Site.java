@@ -7,6 +7,7 @@ import java.util.Set;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Direction;
 import org.shortgrain.mechanics.GrainAxes;
+import org.shortgrain.mechanics.water.StandingWater;
 import org.shortgrain.part.Axis;
 import org.shortgrain.part.Environment;
 import org.shortgrain.part.Feature;
@@ -36,9 +37,11 @@ import org.shortgrain.terms.GrainDirection;
  * @param elastic     its elastic behaviour; empty if the tables do not hold it
  * @param route       the card as understood
  * @param ledger      what is asked, assumed and computed
+ * @param waters      what stands in a hollow, computed once for equal hollows
  */
 record Site(PartDescription description, Feature feature, String id, Set<GrainDirection> directions, Metal metal,
-        Optional<Elastic> elastic, Route route, Ledger ledger) {
+        Optional<Elastic> elastic, Route route, Ledger ledger,
+        Remembered<StandingWater, Caught.Pooled> waters) {
 
     /** {@return the form of the part} */
     Stated<Form> form() {

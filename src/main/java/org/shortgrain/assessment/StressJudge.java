@@ -72,12 +72,13 @@ final class StressJudge {
      * @param limits    what the tension is compared with, by direction
      * @param factor    the project's factor on the threshold
      * @param certain   whether the direction of the tension is stated, so that each of the site's directions is pulled
+     * @param likely    whether to draw how likely the sum is, which is for the reader and decides nothing
      */
-    Judged judge(Site site, Map<GrainDirection, Limit> limits, double factor, boolean certain) {
+    Judged judge(Site site, Map<GrainDirection, Limit> limits, double factor, boolean certain, boolean likely) {
         Sum sum = sum(site);
         List<DirectionReview> reviews = new ArrayList<>();
         List<Tension> tensions = new ArrayList<>();
-        for (Along along : along(site, sum.pulls(), limits, factor)) {
+        for (Along along : along(site, sum.pulls(), limits, factor, likely)) {
             reviews.add(along.review());
             tensions.add(along.tension());
         }
@@ -121,7 +122,8 @@ final class StressJudge {
     }
 
     /** Every direction is summed; how likely the sum is, only for the one that is used most. */
-    private static List<Along> along(Site site, List<Pull> pulls, Map<GrainDirection, Limit> limits, double factor) {
+    private static List<Along> along(Site site, List<Pull> pulls, Map<GrainDirection, Limit> limits, double factor,
+            boolean likely) {
         List<Along> all = new ArrayList<>();
         Map<GrainDirection, Utilisation> used = new EnumMap<>(GrainDirection.class);
         for (GrainDirection direction : site.directions().stream().sorted().toList()) {
@@ -131,9 +133,11 @@ final class StressJudge {
         }
         all.sort(Comparator.comparing((Along one) -> -one.tension().utilisation().orElse(0))
                 .thenComparing(one -> -one.tension().high()));
-        all.stream().findFirst().map(one -> one.tension().direction())
-                .flatMap(direction -> used.get(direction).likelihood(direction, DRAWS))
-                .ifPresent(likely -> write(site, likely));
+        if (likely) {
+            all.stream().findFirst().map(one -> one.tension().direction())
+                    .flatMap(direction -> used.get(direction).likelihood(direction, DRAWS))
+                    .ifPresent(drawn -> write(site, drawn));
+        }
         return all;
     }
 

@@ -16,7 +16,15 @@ import org.shortgrain.review.Verdict;
  */
 record VerdictRule(Verdict verdict, List<String> because) {
 
+    /** As the findings and questions have it: each decisive question leaves the part unjudged. */
     static VerdictRule of(List<Finding> findings, List<Question> questions) {
+        long decisive = questions.stream().filter(Question::decisive).count();
+        return of(verdict(graded(findings, Grade.OBJECTION), decisive, graded(findings, Grade.CONDITION)), findings,
+                questions);
+    }
+
+    /** The reasons of a verdict that was drawn with what each answer would do. */
+    static VerdictRule of(Verdict verdict, List<Finding> findings, List<Question> questions) {
         List<Finding> objections = graded(findings, Grade.OBJECTION);
         List<Finding> conditions = graded(findings, Grade.CONDITION);
         long decisive = questions.stream().filter(Question::decisive).count();
@@ -35,10 +43,15 @@ record VerdictRule(Verdict verdict, List<String> because) {
             because.add("The report cannot be signed until part, drawing and card are identified: "
                     + (identity == 1 ? "one entry is" : identity + " entries are") + " missing.");
         }
+        long record = questions.size() - decisive - identity;
+        if (record > 0) {
+            because.add((record == 1 ? "One further question is open" : record + " further questions are open")
+                    + "; no admissible answer changes the verdict.");
+        }
         if (because.isEmpty()) {
             because.add("No rule of the rulebook objects to what is declared.");
         }
-        return new VerdictRule(verdict(objections, decisive, conditions), because);
+        return new VerdictRule(verdict, because);
     }
 
     private static Verdict verdict(List<Finding> objections, long decisive, List<Finding> conditions) {

@@ -123,7 +123,7 @@ final class ReviewCommand implements Callable<Integer> {
             err.println(Problem.text(read.warnings()));
         }
         Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
-        Review review = ReviewJson.sealed(desk.reviewer().review(read.description(), input, read.paths(),
+        Review review = ReviewJson.sealed(desk.reviewer().review(read, input,
                 dateOf(read.description())));
         Report report = new Report(review, read.source().bytes(), desk.knowledge().rulebook().files().manifest(),
                 print.on(review.date()), desk.wording(), desk.fonts());

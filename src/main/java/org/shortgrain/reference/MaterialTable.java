@@ -121,6 +121,15 @@ public final class MaterialTable {
         return scopes(alloy).stream().anyMatch(s -> !s.tempers().isAny() && s.tempers().match(temper) != Match.NO);
     }
 
+    /**
+     * {@return the tempers and conditions of an alloy that a rating or a strength names, in the order of the tables}
+     *
+     * @param alloy the alloy
+     */
+    public List<String> namedTempers(Alloy alloy) {
+        return scopes(alloy).stream().flatMap(scope -> scope.tempers().names().stream()).distinct().toList();
+    }
+
     private List<Scope> scopes(Alloy alloy) {
         List<Scope> scopes = new ArrayList<>();
         ratings.of(alloy).forEach(r -> scopes.add(r.scope()));

@@ -27,6 +27,8 @@ public final class ReferenceTables {
     private final RouteOrder routeOrder;
     private final GalvanicTable galvanic;
     private final StandIns standIns;
+    private final AnswerTable answers;
+    private final FindingOut findingOut;
     private final TemperRules temperRules;
     private final Ageing ageing;
     private final TemperEvidence temperEvidence;
@@ -51,6 +53,8 @@ public final class ReferenceTables {
         this.routeOrder = RouteOrder.read(csv, sources, operations, materials.alloys());
         this.galvanic = GalvanicTable.read(csv, sources);
         this.standIns = StandIns.read(csv, sources);
+        this.answers = AnswerTable.read(csv, sources);
+        this.findingOut = FindingOut.read(csv, sources);
         this.temperRules = TemperRules.read(csv, sources, materials, relief);
         this.ageing = Ageing.read(csv, sources, materials);
         this.temperEvidence = TemperEvidence.read(csv, sources, materials.alloys(), materials.forms());
@@ -153,6 +157,16 @@ public final class ReferenceTables {
     /** {@return the numbers that stand in for what is not stated} */
     public StandIns standIns() {
         return standIns;
+    }
+
+    /** {@return what may be answered to a question} */
+    public AnswerTable answers() {
+        return answers;
+    }
+
+    /** {@return how an open datum is found out} */
+    public FindingOut findingOut() {
+        return findingOut;
     }
 
     /** {@return what tempers go with: alloys and forms} */

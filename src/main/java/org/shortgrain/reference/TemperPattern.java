@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The tempers for which a row speaks.
@@ -39,6 +40,12 @@ final class TemperPattern {
     /** {@return the tokens as a reader expects them, such as T6/T651} */
     String describe() {
         return described;
+    }
+
+    /** {@return the tempers that it names one by one: neither any, nor a comparison, nor all but some} */
+    List<String> names() {
+        return allBut ? List.of() : Stream.of(text.split("\\|")).filter(token -> !token.matches(".*[*<>].*|not_.*"))
+                .map(token -> token.startsWith("=") ? token.substring(1) : token).toList();
     }
 
     boolean isAny() {

@@ -16,11 +16,13 @@ import org.shortgrain.part.Location;
  * @param why      why it is needed
  * @param standIn  what the review went on with meanwhile; empty if nothing was computed
  * @param decisive whether its answer can change the verdict
- * @param answers  what each answer would do, where that is known
+ * @param answers  what each admissible answer would do; empty where none is known, or none was tried
+ * @param findOut  how it is found out, the cheapest way first; empty text if nothing is known of it
  * @param at       place in the description
  */
 public record Question(String id, Optional<String> rule, Role role, Factor factor, Optional<String> feature,
-        String text, String why, Optional<String> standIn, boolean decisive, List<String> answers, Location at) {
+        String text, String why, Optional<String> standIn, boolean decisive, List<Answer> answers, String findOut,
+        Location at) {
 
     /** What the absence of a datum holds back. */
     public enum Role {
@@ -33,5 +35,17 @@ public record Question(String id, Optional<String> rule, Role role, Factor facto
     /** Copies the list. */
     public Question {
         answers = List.copyOf(answers);
+    }
+
+    /**
+     * {@return the same question with what its answers would do}
+     *
+     * @param number    its number in the report
+     * @param matters   whether its answer can change the verdict
+     * @param tried     what each answer would do
+     * @param how       how it is found out
+     */
+    public Question decided(String number, boolean matters, List<Answer> tried, String how) {
+        return new Question(number, rule, role, factor, feature, text, why, standIn, matters, tried, how, at);
     }
 }

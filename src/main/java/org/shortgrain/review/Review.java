@@ -117,6 +117,19 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
     }
 
     /**
+     * {@return the same review with its verdict drawn, not sealed}
+     *
+     * @param drawn   the verdict
+     * @param reasons what led to it
+     * @param open    the questions, the decisive ones first
+     */
+    public Review judged(Verdict drawn, List<String> reasons, List<Question> open) {
+        return new Review(tool, rulebook, input, "", part, purpose, preparedBy, date, drawn, reasons, features, findings,
+                open, assumptions, computations, material, route, stated, rulesApplied, rulesNotApplicable, readNotJudged,
+                sources, cautions, inService);
+    }
+
+    /**
      * {@return the calculation with a number}
      *
      * @param id number, such as C-01

@@ -6,7 +6,9 @@ import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.part.Location;
+import org.shortgrain.part.reader.JsonPatch;
 import org.shortgrain.review.Amount;
+import org.shortgrain.review.Answer;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
@@ -139,10 +141,15 @@ public final class SampleReview {
         return List.of(
                 new Question("Q-01", Optional.of("WATER-05"), Question.Role.JUDGING, Factor.ENVIRONMENT,
                         Optional.of("GROOVE"), "Can water stand in the groove?", "It decides the environment factor.",
-                        Optional.of("water stands"), true, List.of("no: condition", "yes: objection"), GROOVE),
+                        Optional.of("water stands"), true, List.of(
+                                new Answer("water cannot stand there", Verdict.NO_OBJECTION_SUBJECT_TO_CONDITIONS, "",
+                                        JsonPatch.parse("[{\"op\": \"replace\", \"path\": \"/features/0/drainage\", \"value\": \"none\"}]")),
+                                new Answer("water stands there", Verdict.OBJECTION, "adds WATER-05 at GROOVE",
+                                        JsonPatch.parse("[{\"op\": \"add\", \"path\": \"/features/0/drainage/holds_water\", \"value\": true}]"))),
+                        "look at the installation drawing", GROOVE),
                 new Question("Q-02", Optional.empty(), Question.Role.IDENTITY, Factor.RECORD, Optional.empty(),
                         "Which revision of the card?", "It ties the report to a card.", Optional.empty(), false,
-                        List.of(), new Location("/planning", 0, 0)));
+                        List.of(), "", new Location("/planning", 0, 0)));
     }
 
     private static List<Assumption> assumptions() {

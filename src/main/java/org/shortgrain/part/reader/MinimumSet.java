@@ -13,6 +13,11 @@ import org.shortgrain.part.Stated;
 public final class MinimumSet {
     private final Forms forms;
 
+    /** Prepares the set; one serves many descriptions and threads. */
+    public MinimumSet() {
+        this(new Forms());
+    }
+
     MinimumSet(Forms forms) {
         this.forms = forms;
     }
@@ -22,11 +27,7 @@ public final class MinimumSet {
      *
      * @param description the description
      */
-    public static List<Missing> missing(PartDescription description) {
-        return new MinimumSet(new Forms()).of(description);
-    }
-
-    List<Missing> of(PartDescription description) {
+    public List<Missing> of(PartDescription description) {
         List<Missing> missing = new ArrayList<>();
         inside(description, missing);
         return List.copyOf(missing);

@@ -61,6 +61,16 @@ public final class PartReader {
                 .orElseGet(() -> new Reading.Refused(problems.inFileOrder()));
     }
 
+    /**
+     * {@return a changed description, read like a file; its source is empty, since there is no file yet}
+     *
+     * @param name   name for messages
+     * @param edited the description
+     */
+    public Reading read(String name, EditableDescription edited) {
+        return bind(name, new byte[0], Spot.root(edited.root()), new Problems(name));
+    }
+
     private Reading bind(String name, byte[] bytes, Spot root, Problems problems) {
         if (!root.isGroup()) {
             problems.add(ProblemCode.NOT_A_DESCRIPTION, root.at(), root.isList() ? "a list" : "text only");

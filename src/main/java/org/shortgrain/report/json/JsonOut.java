@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.shortgrain.part.reader.JsonPatch;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.PrettyPrinter;
@@ -119,6 +120,18 @@ public final class JsonOut {
      */
     public JsonOut number(String key, double value) {
         out.writeName(key).writeNumber(Decimal.of(value));
+        return this;
+    }
+
+    /**
+     * Writes a change of a description, one operation in a line.
+     *
+     * @param key   its key
+     * @param patch the change
+     * @return this
+     */
+    public JsonOut patch(String key, JsonPatch patch) {
+        out.writeName(key).writeRawValue(patch.json());
         return this;
     }
 

@@ -10,7 +10,9 @@ import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.part.Location;
+import org.shortgrain.part.reader.JsonPatch;
 import org.shortgrain.review.Amount;
+import org.shortgrain.review.Answer;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
@@ -112,8 +114,14 @@ final class ReviewReader {
     private Question question(JsonNode json) {
         return new Question(text(json, "id"), optionalText(json, "rule"), word(json, "role", Question.Role.class),
                 word(json, "factor", Factor.class), optionalText(json, "feature"), text(json, "text"),
-                text(json, "why"), optionalText(json, "standIn"), truth(json, "decisive"), texts(json, "answers"),
+                text(json, "why"), optionalText(json, "standIn"), truth(json, "decisive"), list(json, "answers", this::answer),
+                text(json, "findOut"),
                 location(json.required("at")));
+    }
+
+    private Answer answer(JsonNode json) {
+        return new Answer(text(json, "answer"), Verdict.valueOf(text(json, "verdict")), text(json, "effect"),
+                JsonPatch.parse(json.required("change").toString()));
     }
 
     private Assumption assumption(JsonNode json) {

@@ -135,8 +135,11 @@ final class ReviewWriter {
         out.text("id", question.id()).text("rule", question.rule()).text("role", word(question.role()))
                 .text("factor", question.factor().word()).text("feature", question.feature())
                 .text("text", question.text()).text("why", question.why()).text("standIn", question.standIn())
-                .truth("decisive", question.decisive()).texts("answers", question.answers())
-                .object("at", () -> location(question.at()));
+                .truth("decisive", question.decisive());
+        out.objects("answers", question.answers(), answer -> out.text("answer", answer.words())
+                .text("verdict", answer.verdict().name()).text("effect", answer.effect())
+                .patch("change", answer.change()));
+        out.text("findOut", question.findOut()).object("at", () -> location(question.at()));
     }
 
     private void assumption(Assumption assumption) {

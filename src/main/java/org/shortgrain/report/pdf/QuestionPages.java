@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Answer;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.RuleUse;
 
@@ -110,7 +111,7 @@ final class QuestionPages {
                     new Block.Cell(List.of(Text.EMPTY.bold(question.id()), weight(report, question))),
                     new Block.Cell(asked(report, question)), Block.Cell.of(question.why())));
             if (answered) {
-                cells.add(new Block.Cell(FindingPages.plain(question.answers())));
+                cells.add(new Block.Cell(FindingPages.plain(question.answers().stream().map(Answer::says).toList())));
             }
             rows.add(new Block.Row(cells, List.of(Links.question(question.id()))));
         }

@@ -155,7 +155,7 @@ public final class ReviewSarif {
                     List.of(question.rule().orElse(MINIMUM), question.feature().orElse(""),
                             question.at().path().replaceAll("/\\d+(?=/|$)", "/*")),
                     out -> out.text("number", question.id()).text("factor", question.factor().word())
-                            .truth("decisive", question.decisive()).texts("answers", question.answers()));
+                            .truth("decisive", question.decisive()).texts("answers", question.answers().stream().map(org.shortgrain.review.Answer::says).toList()));
         }
 
         private static String level(Grade grade) {

@@ -141,6 +141,10 @@ public final class ReviewText {
             add(PlainText.padded(question.id(), 4) + GAP
                     + PlainText.padded(question.decisive() ? "decisive" : "", 9) + GAP, " ".repeat(17),
                     place(question.feature()) + question.text());
+            question.answers().forEach(answer -> add(" ".repeat(17), " ".repeat(19), answer.says()));
+            if (question.decisive() && !question.findOut().isEmpty()) {
+                add(" ".repeat(17), " ".repeat(19), "To find out: " + question.findOut() + ".");
+            }
         }
     }
 

@@ -53,7 +53,7 @@ class BlankDescriptionTest {
     void aBlankIsReadAndLeavesOnlyQuestions(String kind) {
         Reading.Read read = (Reading.Read) read(text(kind));
         assertEquals(List.of(), read.warnings());
-        List<Missing> missing = MinimumSet.missing(read.description());
+        List<Missing> missing = new MinimumSet().of(read.description());
         assertFalse(missing.isEmpty());
         assertTrue(missing.stream().noneMatch(field -> field.role() == Minimum.Role.REFUSED));
     }
@@ -62,7 +62,7 @@ class BlankDescriptionTest {
     @MethodSource("kinds")
     void aBlankAsksForEveryFieldOfTheMinimumSet(String kind) {
         Reading.Read read = (Reading.Read) read(text(kind));
-        assertEquals(List.of(), MinimumSet.missing(read.description()).stream()
+        assertEquals(List.of(), new MinimumSet().of(read.description()).stream()
                 .filter(field -> field.state() != Missing.State.UNKNOWN).toList());
     }
 

@@ -10,7 +10,7 @@ import org.shortgrain.part.Minimum;
 class MinimumSetTest {
 
     private static List<Missing> missing(String yaml) {
-        return MinimumSet.missing(Read.lines(yaml));
+        return new MinimumSet().of(Read.lines(yaml));
     }
 
     private static Missing at(String yaml, String path) {
@@ -67,7 +67,7 @@ class MinimumSetTest {
 
     @Test
     void aCompleteDescriptionLeavesNothingOpen() {
-        List<String> open = MinimumSet.missing(Read.description(Read.file(Read.WHOLE_FORM))).stream()
+        List<String> open = new MinimumSet().of(Read.description(Read.file(Read.WHOLE_FORM))).stream()
                 .map(field -> field.at().path()).toList();
         assertEquals(List.of("/features/2/loads"), open, "the one field that the file states as unknown");
     }

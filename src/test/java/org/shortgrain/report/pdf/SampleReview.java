@@ -13,7 +13,9 @@ import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.part.Location;
 import org.shortgrain.report.pdf.tagged.Attachment;
 import org.shortgrain.report.pdf.tagged.Paper;
+import org.shortgrain.part.reader.JsonPatch;
 import org.shortgrain.review.Amount;
+import org.shortgrain.review.Answer;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
@@ -179,11 +181,13 @@ public final class SampleReview {
                 new Question("Q-01", Optional.of("WATER-02"), Question.Role.JUDGING, Factor.ENVIRONMENT,
                         Optional.of("GROOVE-1"), "Where does the water go that leaves the drain hole?",
                         "A blind path keeps the groove wet.", Optional.of("the groove counts as wet"), true,
-                        List.of("outside: environment absent", "into the box below: environment present"),
+                        List.of(new Answer("it runs outside", Verdict.NO_OBJECTION_SUBJECT_TO_CONDITIONS, "environment absent",
+                                JsonPatch.NOTHING), new Answer("it runs into the box below", Verdict.OBJECTION,
+                                        "environment present", JsonPatch.NOTHING)), "look at the installation drawing",
                         new Location("/features/0/drainage", 40, 5)),
                 new Question("Q-02", Optional.empty(), Question.Role.IDENTITY, Factor.RECORD, Optional.empty(),
                         "Which revision of the drawing does the card name?", "The card may be older than the drawing.",
-                        Optional.empty(), false, List.of(), new Location("/planning", 12, 1)));
+                        Optional.empty(), false, List.of(), "", new Location("/planning", 12, 1)));
     }
 
     private static List<Assumption> assumptions() {

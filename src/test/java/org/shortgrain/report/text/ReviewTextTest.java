@@ -26,6 +26,9 @@ class ReviewTextTest {
 
                 Open questions: 2, 1 of them decisive
                 Q-01  decisive   GROOVE: Can water stand in the groove?
+                                 If water cannot stand there: NO OBJECTION SUBJECT TO CONDITIONS.
+                                 If water stands there: OBJECTION; adds WATER-05 at GROOVE.
+                                 To find out: look at the installation drawing.
                 Q-02             Which revision of the card?
 
                 In service

@@ -1,0 +1,114 @@
+package org.shortgrain.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.shortgrain.part.reader.DescriptionValue;
+import org.shortgrain.terms.Citation;
+
+/**
+ * What may be answered to a question: the worst and the best that is admissible, and where more are usual, those too.
+ *
+ * <p>An answer goes no further than the other tables do. A question for which nothing stands here cannot be tried.
+ */
+public final class AnswerTable {
+    /** A value that begins with this is drawn from another table: {@code =temper}, {@code =product}. */
+    public static final String FROM_TABLE = "=";
+
+    private static final Set<String> CASES = Set.of("", "quenched", "not quenched", "open", "stated", "open bore",
+            "open no bore", "open kind not stated", "strength known", "7xxx", "2xxx", "aluminium of unknown strength",
+            "other metal of unknown strength");
+    private static final Set<String> TABLES = Set.of("=temper", "=product");
+
+
+    private final List<Line> lines = new ArrayList<>();
+
+    private AnswerTable() {
+    }
+
+    /** Which way an answer leans. */
+    public enum Side {
+        /** Nothing admissible counts more against the part. */
+        WORST,
+        /** Nothing admissible counts less against it. */
+        BEST,
+        /** In between, or it depends. */
+        OTHER,
+        /** Decided by the table that the values are drawn from. */
+        TABLE
+    }
+
+    /** How an answer goes into the description. */
+    public enum Way {
+        /** Fills in what is left open, and leaves alone what is answered. */
+        FILL,
+        /** Takes the place of what stands there: for statements that contradict one another. */
+        SET,
+        /** Joins a list. */
+        JOIN
+    }
+
+    /**
+     * One answer.
+     *
+     * @param rule   rule that asks; empty text if the place alone decides
+     * @param when   the case in which it is admissible; empty text for any
+     * @param answer the answer in words, as a clause
+     * @param side   which way it leans
+     * @param edit   place that it changes, with {@code *} for the number of the place; empty text for that of the question
+     * @param way    how it goes into the description
+     * @param value  the value as YAML, with <code>${...}</code> for what depends on the part, or a table
+     * @param source source
+     */
+    public record Entry(String rule, String when, String answer, Side side, String edit, Way way, String value,
+            Citation source) {
+    }
+
+    private record Line(PathPattern at, Entry entry) {
+    }
+
+    static AnswerTable read(Csv csv, Sources sources) {
+        AnswerTable table = new AnswerTable();
+        for (Row row : csv.read("data/answers.csv", "at", "rule", "when", "answer", "side", "edit", "way", "value", "source",
+                "clause", "status", "remark")) {
+            if (row.text("at").isEmpty() == row.text("rule").isEmpty()) {
+                row.fault("either at or rule says what is asked");
+            }
+            checkValue(row);
+            table.lines.add(new Line(new PathPattern(row.text("at")), new Entry(row.text("rule"),
+                    row.oneOf("when", CASES), row.required("answer"), row.constant("side", Side.values()),
+                    row.text("edit"), row.constant("way", Way.values()), row.required("value"), row.citation(sources))));
+        }
+        return table;
+    }
+
+    private static void checkValue(Row row) {
+        String value = row.text("value");
+        if (value.startsWith(FROM_TABLE)) {
+            row.oneOf("value", TABLES);
+            return;
+        }
+        try {
+            DescriptionValue.of(value);
+        } catch (IllegalArgumentException malformed) {
+            row.fault("value is no YAML: " + malformed.getMessage());
+        }
+    }
+
+    /**
+     * {@return the answers to a question; those of the rule that asks, else those of the place}
+     *
+     * @param rule rule that asks; empty for a field of the minimum set
+     * @param path place in the description
+     */
+    public List<Entry> to(Optional<String> rule, String path) {
+        if (rule.isPresent()) {
+            List<Entry> own = lines.stream().map(Line::entry).filter(one -> one.rule().equals(rule.get())).toList();
+            if (!own.isEmpty()) {
+                return own;
+            }
+        }
+        return lines.stream().filter(one -> one.entry().rule().isEmpty() && one.at().fits(path)).map(Line::entry).toList();
+    }
+}
