@@ -1,6 +1,5 @@
 package org.shortgrain.report.pdf;
 
-import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -11,12 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.shortgrain.report.pdf.tagged.Attachment;
-import org.shortgrain.report.pdf.tagged.Attachment.Relationship;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.StatedLine;
 
-/** The description as it was handed in, its values as read, and the files that the document carries. */
+/** The values of the description as read, and the files that the document carries; the description is among them. */
 final class AnnexPages {
 
     /** Steps of a path down to a group within an item of a list, such as {@code features/0/fit}. */
@@ -27,9 +25,6 @@ final class AnnexPages {
 
     static List<Block> blocks(Report report) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(report.heading(Section.ANNEX_DESCRIPTION));
-        report.attachments().stream().filter(file -> file.relationship() == Relationship.SOURCE)
-                .forEach(file -> blocks.add(listing(file)));
         blocks.add(report.heading(Section.ANNEX_VALUES));
         blocks.add(report.paragraph(Sentence.ANNEX_VALUES_TEXT));
         if (!report.review().stated().isEmpty()) {
@@ -42,10 +37,6 @@ final class AnnexPages {
             blocks.add(files(report));
         }
         return blocks;
-    }
-
-    private static Block listing(Attachment file) {
-        return new Block.Listing(new String(file.bytes(), StandardCharsets.UTF_8).lines().toList());
     }
 
     /** The values of one group of the description in a row, in the order entered. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
@@ -28,11 +29,20 @@ final class CalculationPages {
             return blocks;
         }
         blocks.add(report.paragraph(Sentence.CALCULATIONS_TEXT));
-        Map<Placed, String> shown = new HashMap<>();
+        Printed printed = new Printed(new HashMap<>(), new HashMap<>());
         for (Calculation calculation : report.review().computations()) {
-            blocks.addAll(calculation(report, figures, calculation, shown));
+            blocks.addAll(calculation(report, figures, calculation, printed));
         }
         return blocks;
+    }
+
+    /**
+     * What was printed already, and in which calculation: it is not printed again.
+     *
+     * @param inputs  inputs at a place
+     * @param grounds sentences on range, validity, sources and notes
+     */
+    private record Printed(Map<Placed, String> inputs, Map<Object, String> grounds) {
     }
 
     /** An input at a place: what stands in an earlier calculation there is not printed again. */
@@ -40,7 +50,7 @@ final class CalculationPages {
     }
 
     private static List<Block> calculation(Report report, ReviewFigures figures, Calculation calculation,
-            Map<Placed, String> shown) {
+            Printed printed) {
         Computed computed = calculation.computed();
         String heading = calculation.id() + "\u2002"
                 + calculation.feature().map(feature -> feature + ": ").orElse("") + computed.title();
@@ -52,7 +62,7 @@ final class CalculationPages {
         Map<String, List<Text>> known = new LinkedHashMap<>();
         List<Block.Row> rows = new ArrayList<>();
         for (Computed.Input input : computed.inputs()) {
-            String first = shown.putIfAbsent(new Placed(calculation.feature(), input), calculation.id());
+            String first = printed.inputs().putIfAbsent(new Placed(calculation.feature(), input), calculation.id());
             if (first == null || first.equals(calculation.id())) {
                 rows.add(input(report, calculation, input));
             } else {
@@ -65,7 +75,7 @@ final class CalculationPages {
                     report.column(Label.COLUMN_ORIGIN, 36)), Block.Headings.TOP_AND_SIDE, rows).dense());
         }
         addFine(blocks, steps(report, computed, known));
-        addFine(blocks, basis(report, figures, calculation));
+        addFine(blocks, basis(report, figures, calculation, printed.grounds()));
         return blocks;
     }
 
@@ -85,9 +95,7 @@ final class CalculationPages {
     }
 
     private static String value(Report report, Band band, SiUnit unit) {
-        Numbers numbers = report.numbers().single();
-        String range = numbers.range(band, unit);
-        return numbers.value(band.value(), unit) + (range.isEmpty() ? "" : " (" + range + ")");
+        return report.numbers().single().withRange(band, unit);
     }
 
     private static void addFine(List<Block> blocks, List<Text> parts) {
@@ -109,21 +117,36 @@ final class CalculationPages {
     }
 
     /** Why the number may be believed: range, validity, sources, notes, figures. */
-    private static List<Text> basis(Report report, ReviewFigures figures, Calculation calculation) {
+    private static List<Text> basis(Report report, ReviewFigures figures, Calculation calculation,
+            Map<Object, String> grounds) {
         Computed computed = calculation.computed();
         List<Text> parts = new ArrayList<>();
+        UnaryOperator<Ground> once = ground -> {
+            String first = grounds.putIfAbsent(ground.said(), calculation.id());
+            return first == null ? ground : new Ground(ground.said(),
+                    report.say(Label.AS_IN, report.links().toCalculation(first)));
+        };
         parts.add(named(report, Label.ROW_RANGE_BASIS, Text.of(computed.rangeBasis())));
-        parts.add(named(report, Label.ROW_VALIDITY,
-                here(report, computed.validity()).plain(": " + computed.validity().statement())));
+        parts.add(named(report, Label.ROW_VALIDITY, once.apply(new Ground(computed.validity(),
+                here(report, computed.validity()).plain(": " + computed.validity().statement()))).text()));
         if (!computed.sources().isEmpty()) {
-            parts.add(named(report, Label.ROW_SOURCES,
-                    Links.joined(report.links().toSources(computed.sources()), "; ")));
+            parts.add(named(report, Label.ROW_SOURCES, once.apply(new Ground(computed.sources(),
+                    Links.joined(report.links().toSources(computed.sources()), "; "))).text()));
         }
         if (!computed.notes().isEmpty()) {
             parts.add(named(report, Label.ROW_NOTES, Links.joined(FindingPages.plain(computed.notes()), "; ")));
         }
         figures.of(calculation).ifPresent(parts::add);
         return parts;
+    }
+
+    /**
+     * A ground on which a number rests.
+     *
+     * @param said what is said, to know it again
+     * @param text how it is printed
+     */
+    private record Ground(Object said, Text text) {
     }
 
     private static Text named(Report report, Label label, Text text) {

@@ -106,12 +106,12 @@ final class ClosingPages {
         }
         List<Block.Row> rows = new ArrayList<>();
         for (SourceLine source : report.review().sources()) {
-            rows.add(Block.Row.of(Block.Cell.of(source.id()), Block.Cell.of(source.title()),
-                    Block.Cell.of(source.seen())).named(Links.source(source.id())));
+            rows.add(Block.Row.of(Block.Cell.of(source.id()), Block.Cell.of(Text.of(source.title() + ": ")
+                    .italic(source.seen()))).named(Links.source(source.id())));
         }
         return List.of(report.heading(Section.SOURCES), report.paragraph(Sentence.SOURCES_TEXT),
-                new Block.Table(List.of(report.column(Label.COLUMN_SOURCE, 18), report.column(Label.COLUMN_DOCUMENT, 46),
-                        report.column(Label.COLUMN_SEEN, 36)), Block.Headings.TOP_AND_SIDE, rows).dense());
+                new Block.Table(List.of(report.column(Label.COLUMN_SOURCE, 20),
+                        report.column(Label.COLUMN_DOCUMENT, 80)), Block.Headings.TOP_AND_SIDE, rows).dense());
     }
 
     private static List<Block> signatures(Report report) {

@@ -17,12 +17,11 @@ import org.shortgrain.terms.Citation;
 record FindingGroup(List<Finding> findings) {
 
     /** What findings must share to be printed as one. */
-    private record Shared(String rule, Grade grade, String title, String why, List<String> remedies,
-            List<Citation> sources, boolean needsConfirmation) {
+    private record Shared(String rule, Grade grade, String title, String why, boolean needsConfirmation) {
 
         static Shared of(Finding finding) {
-            return new Shared(finding.rule(), finding.grade(), finding.title(), finding.why(), finding.remedies(),
-                    finding.sources(), finding.needsConfirmation());
+            return new Shared(finding.rule(), finding.grade(), finding.title(), finding.why(),
+                    finding.needsConfirmation());
         }
     }
 
@@ -35,6 +34,23 @@ record FindingGroup(List<Finding> findings) {
 
     Finding first() {
         return findings.get(0);
+    }
+
+    /** {@return the remedies that each of the findings names; other findings folded into one may bring more to it} */
+    List<String> remedies() {
+        return first().remedies().stream()
+                .filter(remedy -> findings.stream().allMatch(one -> one.remedies().contains(remedy))).toList();
+    }
+
+    /** {@return the remedies of one of the findings that the others do not share} */
+    List<String> remediesOnlyOf(Finding finding) {
+        List<String> shared = remedies();
+        return finding.remedies().stream().filter(remedy -> !shared.contains(remedy)).toList();
+    }
+
+    /** {@return the sources of all the findings, each once} */
+    List<Citation> sources() {
+        return findings.stream().flatMap(one -> one.sources().stream()).distinct().toList();
     }
 
     List<String> ids() {

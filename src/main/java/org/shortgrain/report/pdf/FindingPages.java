@@ -47,13 +47,13 @@ final class FindingPages {
             add(rows, report, Label.ROW_EVIDENCE, shown(report, first));
         } else {
             rows.add(report.labelled(Label.ROW_ABOUT, about(report, first)));
-            group.findings().forEach(member -> rows.add(member(report, member, member != first)));
+            group.findings().forEach(member -> rows.add(member(report, group, member)));
         }
         if (!first.why().isEmpty()) {
             rows.add(report.labelled(Label.ROW_WHY, Text.of(first.why())));
         }
-        add(rows, report, Label.ROW_REMEDIES, numbered(first.remedies()));
-        add(rows, report, Label.ROW_SOURCES, Links.joined(report.links().toSources(first.sources()), "; "));
+        add(rows, report, Label.ROW_REMEDIES, numbered(group.remedies()));
+        add(rows, report, Label.ROW_SOURCES, Links.joined(report.links().toSources(group.sources()), "; "));
         if (first.needsConfirmation()) {
             rows.add(report.labelled(Label.ROW_CONFIRM, report.say(Sentence.CONFIRM_TEXT)));
         }
@@ -63,11 +63,15 @@ final class FindingPages {
     }
 
     /** One place of several: its own statement, evidence and lines of the file. */
-    private static Block.Row member(Report report, Finding finding, boolean named) {
+    private static Block.Row member(Report report, FindingGroup group, Finding finding) {
         Text place = Text.of(finding.id() + AND).then(place(report, finding));
-        Block.Row row = Block.Row.of(Block.Cell.of(place),
-                new Block.Cell(List.of(Text.EMPTY.bold(finding.statement()), shown(report, finding))));
-        return named ? row.named(Links.finding(finding.id())) : row;
+        List<Text> texts = new ArrayList<>(List.of(Text.EMPTY.bold(finding.statement()), shown(report, finding)));
+        List<String> own = group.remediesOnlyOf(finding);
+        if (!own.isEmpty()) {
+            texts.add(report.say(Label.REMEDIES_HERE, numbered(own)));
+        }
+        Block.Row row = Block.Row.of(Block.Cell.of(place), new Block.Cell(texts));
+        return finding == group.first() ? row : row.named(Links.finding(finding.id()));
     }
 
     private static Text place(Report report, Finding finding) {

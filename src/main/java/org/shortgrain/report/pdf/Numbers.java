@@ -120,6 +120,17 @@ final class Numbers {
         return band.isExact() ? "" : ends(band.low(), band.high(), unit);
     }
 
+    /** {@return a value with its range behind it and the unit once, for narrow columns} */
+    String withRange(Band band, SiUnit unit) {
+        if (band.isExact()) {
+            return value(band.value(), unit);
+        }
+        double size = Math.max(Math.abs(band.low()), Math.abs(band.high()));
+        Shown shown = units == Units.US ? us(unit).orElse(si(unit, size)) : si(unit, size);
+        return Digits.print(shown.value(band.value()), IN_CALCULATIONS) + " (" + print(shown, IN_CALCULATIONS,
+                band.low(), band.high()) + ")";
+    }
+
     private String ends(double low, double high, SiUnit unit) {
         return print(unit, Math.max(Math.abs(low), Math.abs(high)), IN_CALCULATIONS, low, high);
     }

@@ -135,12 +135,12 @@ final class PartPages {
         List<Block.Row> rows = new ArrayList<>();
         for (MaterialLine line : lines) {
             Text word = line.governs() ? Text.EMPTY.bold(line.word()) : Text.of(line.word());
-            rows.add(Block.Row.of(Block.Cell.of(line.subject()), Block.Cell.of(word), Block.Cell.of(line.meaning()),
+            rows.add(Block.Row.of(Block.Cell.of(line.subject()), Block.Cell.of(word.plain(": " + line.meaning())),
                     Block.Cell.of(report.links().toSource(line.source()))));
         }
         return List.of(new Block.Heading(2, report.say(Sentence.PART_MATERIAL), "material"),
-                new Block.Table(List.of(report.column(Label.COLUMN_SUBJECT, 24), report.column(Label.COLUMN_WORD, 20),
-                        report.column(Label.COLUMN_MEANING, 30), report.column(Label.COLUMN_SOURCE, 26)),
+                new Block.Table(List.of(report.column(Label.COLUMN_SUBJECT, 23), report.column(Label.COLUMN_WORD, 50),
+                        report.column(Label.COLUMN_SOURCE, 27)),
                         Block.Headings.TOP_AND_SIDE, rows).dense());
     }
 }

@@ -10,7 +10,7 @@ enum Section {
     STRESS(Sentence.SECTION_STRESS), SERVICE(ServiceWords.SECTION_SERVICE), CALCULATIONS(Sentence.SECTION_CALCULATIONS), FIGURES(Sentence.SECTION_FIGURES),
     ACTIONS(Sentence.SECTION_ACTIONS), OPINIONS(Sentence.SECTION_OPINIONS), LIMITS(Sentence.SECTION_LIMITS),
     SOURCES(Sentence.SECTION_SOURCES), SIGNATURES(Sentence.SECTION_SIGNATURES),
-    ANNEX_DESCRIPTION(Sentence.SECTION_ANNEX_DESCRIPTION), ANNEX_VALUES(Sentence.SECTION_ANNEX_VALUES),
+    ANNEX_VALUES(Sentence.SECTION_ANNEX_VALUES),
     ANNEX_FILES(Sentence.SECTION_ANNEX_FILES);
 
     private final Phrase title;
@@ -26,6 +26,6 @@ enum Section {
     /** {@return the heading; annexes bear letters of their own in the wording} */
     String heading(Wording wording) {
         String words = wording.words(title);
-        return compareTo(ANNEX_DESCRIPTION) < 0 ? ordinal() + 1 + "\u2002" + words : words;
+        return compareTo(ANNEX_VALUES) < 0 ? ordinal() + 1 + "\u2002" + words : words;
     }
 }

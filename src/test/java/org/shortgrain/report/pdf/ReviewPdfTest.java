@@ -102,7 +102,7 @@ class ReviewPdfTest {
 
     @Test
     void the_sections_follow_one_another() {
-        int from = text.indexOf("Annex C: files carried by this document") + 1;
+        int from = text.indexOf("Annex B: files carried by this document") + 1;
         for (Section section : Section.values()) {
             String heading = section.heading(wording).replace('\u2002', ' ');
             int at = text.indexOf(heading, from);

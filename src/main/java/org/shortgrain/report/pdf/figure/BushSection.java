@@ -23,8 +23,8 @@ public record BushSection(String title, String alternative, String note, String 
         double bore, double hole, double outer, String interference, List<Point> hoop, Optional<Double> threshold)
         implements Figure {
 
-    private static final double HEIGHT = 190;
-    private static final double VIEW = 130;
+    private static final double HEIGHT = 164;
+    private static final double VIEW = 104;
     private static final double VIEW_LEFT = 10;
     private static final double PLOT_LEFT = 232;
     private static final Fill LUG = new Fill.Hatch(Ink.GREY, 45, 3.4);

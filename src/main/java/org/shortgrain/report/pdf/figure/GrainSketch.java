@@ -19,7 +19,7 @@ import java.util.Optional;
 public record GrainSketch(String title, String alternative, String note, List<String> axes,
         Optional<Direction> stressed, Optional<String> parting) implements Figure {
 
-    private static final double HEIGHT = 168;
+    private static final double HEIGHT = 138;
     private static final double COS = Math.cos(Math.toRadians(30));
     private static final double SIN = Math.sin(Math.toRadians(30));
     /** Size of the block along L, LT and ST, points. */

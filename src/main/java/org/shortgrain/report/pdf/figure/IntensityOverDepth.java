@@ -21,7 +21,7 @@ import java.util.Optional;
 public record IntensityOverDepth(String title, String alternative, String note, String depthUnit, List<Point> curve,
         double low, double high, Optional<Double> toughness, double found, Optional<Double> critical) implements Figure {
 
-    private static final double HEIGHT = 180;
+    private static final double HEIGHT = 140;
     private static final int LEGEND_ROWS = 1;
     private static final double LEFT = 46;
     private static final double BOTTOM = 26;

@@ -28,7 +28,7 @@ public record StressThroughSection(String title, String alternative, String note
         double thickness, List<Point> before, List<Point> after, List<Point> afterLow, List<Point> afterHigh,
         List<Double> surfaces, List<Whisker> ranges, Optional<Double> threshold) implements Figure {
 
-    private static final double HEIGHT = 212;
+    private static final double HEIGHT = 172;
     private static final int LEGEND_ROWS = 2;
     private static final double LEFT = 46;
     private static final double BOTTOM = 26;

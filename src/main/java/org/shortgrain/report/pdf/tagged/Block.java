@@ -334,18 +334,6 @@ public sealed interface Block {
     }
 
     /**
-     * Text with its own line ends, set in fixed pitch with line numbers.
-     *
-     * @param lines the lines
-     */
-    record Listing(List<String> lines) implements Block {
-        /** Copies the list. */
-        public Listing {
-            lines = List.copyOf(lines);
-        }
-    }
-
-    /**
      * A place for one signature.
      *
      * @param field       name of the signature field in the file

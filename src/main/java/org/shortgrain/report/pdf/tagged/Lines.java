@@ -32,7 +32,6 @@ final class Lines {
         static final Font FINE_HEADING = new Font(Face.BOLD, 6.7, 8.9, Ink.DEEP);
         static final Font LABEL = new Font(Face.REGULAR, 6.4, 8.4, Ink.GREY);
         static final Font VALUE = new Font(Face.REGULAR, 8.6, 11.2, Ink.BLACK);
-        static final Font CODE = new Font(Face.MONO, 6, 7.6, Ink.BLACK);
         static final Font RUNNING = new Font(Face.REGULAR, 6.9, 9, Ink.GREY);
 
         double baseline(double top) {

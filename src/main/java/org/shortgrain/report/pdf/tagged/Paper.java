@@ -12,8 +12,8 @@ public enum Paper {
     /** Room for holes and a binder's clamp. */
     private static final double LEFT = millimetres(22);
     private static final double RIGHT = millimetres(16);
-    private static final double TOP = millimetres(22);
-    private static final double BOTTOM = millimetres(19);
+    private static final double TOP = millimetres(21);
+    private static final double BOTTOM = millimetres(18);
     private static final double POINTS_PER_INCH = 72;
     private static final double MILLIMETRES_PER_INCH = 25.4;
 

@@ -19,11 +19,6 @@ final class ProseSetter {
     private static final double BEFORE_CONTENTS = 6;
     private static final double CONTENTS_SLACK = 0.6;
     private static final Stroke CONTENTS_DOTS = new Stroke(Ink.RULE, 0.6, Stroke.Dash.DOTTED);
-    private static final double LINE_NUMBER_WIDTH = 20;
-    private static final double AFTER_LINE_NUMBER = 6;
-    /** Rows of a listing that are not parted: few enough to leave no hole in a page. */
-    private static final int CODE_ROWS = 24;
-    private static final double BEFORE_CODE = 6;
     /** A paragraph of up to this many lines stays whole; a longer one keeps two lines on each side of a break. */
     private static final int WHOLE = 3;
     private static final int KEPT = 2;
@@ -32,7 +27,7 @@ final class ProseSetter {
             new Font(Face.BOLD, 13, 16.5, Ink.DEEP),
             new Font(Face.BOLD, 9.8, 13, Ink.DEEP),
             new Font(Face.BOLD, 8.6, 11.6, Ink.BLACK));
-    private static final double[] BEFORE_HEADING = {18, 11, 7};
+    private static final double[] BEFORE_HEADING = {15, 9.5, 6};
     private static final double[] AFTER_HEADING = {6, 2.5, 1};
     private static final Stroke UNDER_HEADING = new Stroke(Ink.DEEP, 0.8, Stroke.Dash.SOLID);
 
@@ -161,49 +156,5 @@ final class ProseSetter {
         double baseline = font.baseline(top);
         canvas.line(left + line.text().width() + 4, baseline, left + pageLeft - 5, baseline, CONTENTS_DOTS);
         Lines.paint(canvas, line.page(), font, left + pageLeft, top, line.node());
-    }
-
-    /** In two columns, read down the left one first, cut into groups of lines that stay together. */
-    static List<Piece> listing(Block.Listing listing, Setting setting) {
-        StructNode code = setting.section().child("P").child("Code");
-        double measure = (setting.width() - COLUMN_GAP) / 2 - LINE_NUMBER_WIDTH;
-        List<CodeLine> lines = new ArrayList<>();
-        int number = 0;
-        for (String source : listing.lines()) {
-            String counted = Integer.toString(++number);
-            for (Line line : setting.broken(Text.of(source.replace("\t", "    ") + " "), Font.CODE, measure)) {
-                lines.add(new CodeLine(counted, line));
-                counted = "";
-            }
-        }
-        List<Piece> pieces = new ArrayList<>();
-        for (int from = 0; from < lines.size(); from += 2 * CODE_ROWS) {
-            pieces.add(codeGroup(lines.subList(from, Math.min(lines.size(), from + 2 * CODE_ROWS)), setting, code));
-        }
-        return pieces;
-    }
-
-    /** A line as set; its number is empty where it goes on from the one before. */
-    private record CodeLine(String number, Line line) {
-    }
-
-    private static Piece codeGroup(List<CodeLine> lines, Setting setting, StructNode code) {
-        Font font = Font.CODE;
-        int rows = (lines.size() + 1) / 2;
-        double column = (setting.width() + COLUMN_GAP) / 2;
-        return Piece.of(BEFORE_CODE, rows * font.leading(), (canvas, left, top) -> {
-            for (int i = 0; i < lines.size(); i++) {
-                CodeLine line = lines.get(i);
-                double x = left + (i < rows ? 0 : column) + LINE_NUMBER_WIDTH;
-                double y = top + (i % rows) * font.leading();
-                if (!line.number().isEmpty()) {
-                    canvas.artifact();
-                    canvas.text(Face.MONO, font.size(), Ink.GREY,
-                            x - AFTER_LINE_NUMBER - setting.fonts().width(Face.MONO, font.size(), line.number()),
-                            font.baseline(y), line.number());
-                }
-                Lines.paint(canvas, line.line(), font, x, y, code);
-            }
-        });
     }
 }

@@ -41,7 +41,7 @@ final class TableSetter {
     private record Form(Font text, Font heading, double above, double below, double between) {
 
         private static final Form OPEN = new Form(Font.TABLE, Font.TABLE_HEADING, 2.4, 2.6, 2.4);
-        private static final Form DENSE = new Form(Font.FINE, Font.FINE_HEADING, 1.3, 1.5, 1);
+        private static final Form DENSE = new Form(Font.FINE, Font.FINE_HEADING, 1.1, 1.2, 1);
     }
 
     private TableSetter(Block.Table table, Setting setting) {

@@ -58,8 +58,6 @@ final class Typesetter {
             return BoxSetter.verdict(verdict, setting);
         } else if (block instanceof Block.Picture picture) {
             return FigureSetter.pieces(picture, setting);
-        } else if (block instanceof Block.Listing listing) {
-            return ProseSetter.listing(listing, setting);
         } else if (block instanceof Block.Signatures signatures) {
             return SignatureSetter.pieces(signatures, setting);
         } else if (block instanceof Block.Contents contents) {

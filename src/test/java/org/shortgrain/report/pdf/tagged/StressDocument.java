@@ -154,6 +154,6 @@ final class StressDocument {
         }
         lines.set(3, "");
         lines.add("hidden \u202e turned, tab \t, bell \u0007, emoji \ud83d\ude00, CJK \u4e2d");
-        blocks.add(new Block.Listing(lines));
+        lines.forEach(line -> blocks.add(new Block.Paragraph(Text.EMPTY.mono(line), Block.Tone.FINE)));
     }
 }
