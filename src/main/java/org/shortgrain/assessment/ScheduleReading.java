@@ -58,7 +58,8 @@ final class ScheduleReading {
         double firstCap = material == FactorState.ABSENT ? cap : table.practice("first_susceptible").value();
         double first = watched.first().map(InspectionInterval::length).orElse(firstCap);
         double repeat = watched.repeat().map(InspectionInterval::length).orElse(cap);
-        boolean hopeless = watched.first().filter(InspectionInterval::isNotInspectable).isPresent()
+        boolean unreachable = new InspectionPlan(site.description().inspection()).isOutOfReach();
+        boolean hopeless = unreachable || watched.first().filter(InspectionInterval::isNotInspectable).isPresent()
                 || watched.repeat().filter(InspectionInterval::isNotInspectable).isPresent();
         Outcome outcome = hopeless ? Outcome.NOT_INSPECTABLE
                 : watched.repeat().filter(InspectionInterval.ByGrowth.class::isInstance).isPresent()
@@ -66,7 +67,7 @@ final class ScheduleReading {
                         ? Outcome.BY_GROWTH : Outcome.BY_CALENDAR;
         List<Due> dates = hopeless ? List.of() : dates(site, first, repeat, date(today));
         return new InspectionSchedule(site.id(), lookedFor(watched), outcome, days(hopeless, first), days(hopeless, repeat),
-                because(site, watched, first, repeat), dates, declared(site, hopeless, first, repeat),
+                because(site, watched, unreachable, first, repeat), dates, declared(site, hopeless, first, repeat),
                 cautions(watched), watched.written());
     }
 
@@ -80,8 +81,13 @@ final class ScheduleReading {
                 watched.method(), result.found() * 1e3, result.criticalDepth() * 1e3)).orElse(watched.method());
     }
 
-    private List<String> because(Site site, GrowthReading.Watched watched, double first, double repeat) {
+    private List<String> because(Site site, GrowthReading.Watched watched, boolean unreachable, double first,
+            double repeat) {
         List<String> because = new ArrayList<>();
+        if (unreachable) {
+            because.add("The place cannot be reached without taking a joint apart: " + InspectionInterval.NOT_INSPECTABLE
+                    + " as it is built.");
+        }
         if (!watched.missing().isEmpty()) {
             because.add("Growth is not computed: " + watched.missing() + ". The practice of the trade stands alone, "
                     + span(repeat) + " at most.");
@@ -166,9 +172,6 @@ final class ScheduleReading {
         InspectionPlan plan = new InspectionPlan(stated);
         List<String> declared = new ArrayList<>(List.of("Declared: " + plan.say() + "; access "
                 + plan.access().single().map(one -> one.word().replace('_', ' ')).orElse("not stated") + "."));
-        if (plan.isOutOfReach()) {
-            declared.add("The place cannot be reached without taking a joint apart: no look is credited.");
-        }
         if (!hopeless) {
             declared.add(compared("first look", stated.field(Inspection::first), first));
             declared.add(compared("interval", stated.field(Inspection::repeat), repeat));

@@ -194,6 +194,13 @@ class InServiceReviewTest {
     }
 
     @Test
+    void aPlaceThatNobodyReachesIsNotInspectable() {
+        InspectionSchedule flange = schedule(with("access: partial", "access: none_without_disassembly"), "FLANGE");
+        assertEquals(Outcome.NOT_INSPECTABLE, flange.outcome());
+        assertTrue(flange.because().get(0).contains("cannot be reached"));
+    }
+
+    @Test
     void whoDoesNotAskForInspectionGetsNoSchedule() {
         Review review = review(SAMPLE.replaceFirst("(?m)^inspection:.*\n", "").replace("purpose: in_service", "purpose: design"));
         assertEquals(List.of(), review.inService().schedules());

@@ -42,7 +42,11 @@ public record GrowingCrack(Kind kind, double aspect, double thickness, double ha
      * @param stress sustained stress against depth
      */
     public double intensity(double depth, StressAlongDepth stress) {
-        return Math.max(atDepth(depth, stress), atSurface(depth, stress));
+        if (kind == Kind.CORNER || stress.isUniform()) {
+            return Math.max(atDepth(depth, stress), atSurface(depth, stress));
+        }
+        WeightFunction weight = new WeightFunction(surface(depth));
+        return Math.max(0, Math.max(weight.atDepth(stress::at), weight.atSurface(stress::at)));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.shortgrain.mechanics.crack;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -49,10 +50,11 @@ public record StressAlongDepth(List<Double> depths, List<Double> stresses) {
         if (depth >= depths.get(last)) {
             return stresses.get(last);
         }
-        int i = 1;
-        while (depths.get(i) < depth) {
-            i++;
+        int found = Collections.binarySearch(depths, depth);
+        if (found >= 0) {
+            return stresses.get(found);
         }
+        int i = Math.max(1, -found - 1);
         double share = (depth - depths.get(i - 1)) / (depths.get(i) - depths.get(i - 1));
         return stresses.get(i - 1) + share * (stresses.get(i) - stresses.get(i - 1));
     }

@@ -48,7 +48,7 @@ final class ServiceFigures {
         List<StressAgainstTime.Specimen> specimens = tests.points().stream().map(one -> new StressAgainstTime.Specimen(
                 one.days(), numbers.ofMegapascals(one.stress()), one.cracked())).toList();
         List<Point> curve = new ArrayList<>();
-        calculation.computed().profiles().stream().findFirst().ifPresent(profile -> {
+        calculation.computed().profiles().stream().filter(one -> one.xUnit() == SiUnit.SECOND).findFirst().ifPresent(profile -> {
             for (int i = 0; i < profile.x().size(); i++) {
                 curve.add(new Point(profile.x().get(i) / DAY, numbers.stress(profile.y().get(i))));
             }

@@ -19,6 +19,7 @@ import org.shortgrain.review.Answer;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
+import org.shortgrain.review.CrackFound;
 import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.FactorJudgement;
@@ -26,7 +27,10 @@ import org.shortgrain.review.FactorState;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
+import org.shortgrain.review.InService;
+import org.shortgrain.review.InspectionSchedule;
 import org.shortgrain.review.MaterialLine;
+import org.shortgrain.review.OwnTests;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.RouteLine;
@@ -112,7 +116,30 @@ public final class SampleReview {
                 featureReviews(), findingList(), questions(), assumptions(), calculations(), material(), route(),
                 stated(), rules("asked"), rules("idle"), List.of("/inspection/method", "/neighbours/0/area_ratio"),
                 sources(), List.of(WARNING,
-                "This report is advice.", PRECHECK));
+                "This report is advice.", PRECHECK)).withInService(inService());
+    }
+
+    private static InService inService() {
+        CrackFound crack = new CrackFound("K-01", "GROOVE-1", "Found 2009-03; length 40 mm",
+                List.of(new CrackFound.Evidence(Factor.STRESS, List.of("Core tension is exposed."), List.of())),
+                List.of(new CrackFound.Share("quench residual after machining", stress(70, 40, 100), 1)),
+                List.of(new CrackFound.Alternative("fatigue", List.of(), List.of("No marks of cycles."), "Decides: striations.",
+                        HANDBOOK)),
+                List.of(new CrackFound.Check("Keep the crack faces", HANDBOOK)),
+                List.of(new CrackFound.Check("All parts of the lot", HANDBOOK)));
+        Amount days = new Amount("days", 50, 50, 50);
+        return new InService(List.of(crack), List.of(
+                new InspectionSchedule("GROOVE-1", "eddy current: crack of 1.3 mm depth",
+                        InspectionSchedule.Outcome.NOT_INSPECTABLE, Optional.empty(), Optional.empty(),
+                        List.of("Repeat: not inspectable."), List.of(), List.of("Declared: visual."), List.of("The last line."),
+                        List.of("C-01")),
+                new InspectionSchedule("LUG-2", "eddy current: crack of 1.3 mm depth", InspectionSchedule.Outcome.BY_GROWTH,
+                        Optional.of(days), Optional.of(days), List.of("Half of the time."),
+                        List.of(new InspectionSchedule.Due("2026-03-01", "look again")), List.of(), List.of("The last line."),
+                        List.of())),
+                List.of(new OwnTests("GROOVE-1", "7075-T6, die forging, ST, ASTM G44",
+                        List.of(new OwnTests.Point(200, 7, true), new OwnTests.Point(45, 84, false)),
+                        Optional.of(stress(50, 20, 65)), true, true, List.of("It counts."), Optional.of("C-01"))));
     }
 
     private List<FeatureReview> featureReviews() {

@@ -41,15 +41,16 @@ public record StressAgainstTime(String title, String alternative, String note, S
     public record Specimen(double days, double stress, boolean cracked) {
     }
 
-    /** Copies the lists and refuses a figure without results. */
+    /** Copies the lists and refuses a figure without results, and results at no time. */
     public StressAgainstTime {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(alternative, "alternative");
         Objects.requireNonNull(note, "note");
         specimens = List.copyOf(specimens);
         curve = List.copyOf(curve);
-        if (specimens.isEmpty()) {
-            throw new IllegalArgumentException("no specimen to draw");
+        if (specimens.isEmpty() || specimens.stream().anyMatch(one -> !(one.days() > 0))
+                || curve.stream().anyMatch(point -> !(point.x() > 0))) {
+            throw new IllegalArgumentException("no specimen to draw, or one at no time");
         }
     }
 

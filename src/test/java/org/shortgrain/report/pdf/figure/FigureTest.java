@@ -205,4 +205,28 @@ class FigureTest {
         }
         return Math.abs(twice) / 2;
     }
+
+    @Test
+    void a_specimen_that_did_not_crack_has_an_open_mark_with_an_arrow_and_days_stand_in_decades() {
+        RecordingPen pen = RecordingPen.drawing(SampleFigures.stressAgainstTime(), WIDTH);
+        double decade = pen.text("10").at().x() - pen.text("1").at().x();
+        assertEquals(2 * decade, pen.text("1000").at().x() - pen.text("10").at().x(), TOLERANCE);
+        double end = pen.text("1").at().x() + Math.log10(240) * decade;
+        assertEquals(1, pen.areas().stream().filter(area -> area.fill().equals(new Fill.Even(Ink.WHITE))
+                && Math.abs(centre(area) - end) < TOLERANCE).count());
+        assertEquals(2, pen.areas().stream().filter(area -> area.fill().equals(new Fill.Even(Ink.BLACK))).count());
+    }
+
+    private static double centre(RecordingPen.Filled area) {
+        return area.outline().stream().mapToDouble(Point::x).average().orElseThrow();
+    }
+
+    @Test
+    void what_is_found_and_what_is_critical_stand_at_their_depths() {
+        RecordingPen pen = RecordingPen.drawing(SampleFigures.intensityOverDepth(), WIDTH);
+        double left = pen.lines().stream().filter(line -> line.stroke().equals(Stroke.THIN))
+                .flatMap(line -> line.points().stream()).mapToDouble(Point::x).min().orElseThrow();
+        double perMillimetre = (pen.text("30").at().x() - left) / 30;
+        assertEquals(16 - 1.27, (pen.text("critical").at().x() - pen.text("found").at().x()) / perMillimetre, 1e-2);
+    }
 }

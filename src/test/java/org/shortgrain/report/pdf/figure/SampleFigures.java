@@ -16,7 +16,29 @@ public final class SampleFigures {
     public static List<Figure> all() {
         return List.of(stressThroughSection(), stressBudget(), routeStrip(), pocketUp(), pocketSide(), pocketClosed(),
                 bush(), grain(Optional.of(GrainSketch.Direction.ST)), grain(Optional.of(GrainSketch.Direction.LT)),
-                grain(Optional.of(GrainSketch.Direction.L)));
+                grain(Optional.of(GrainSketch.Direction.L)), stressAgainstTime(), intensityOverDepth());
+    }
+
+    static StressAgainstTime stressAgainstTime() {
+        List<Point> curve = new ArrayList<>();
+        for (int day = 2; day <= 240; day++) {
+            curve.add(new Point(day, 50 + 400 / Math.sqrt(day)));
+        }
+        return new StressAgainstTime("Own tests: the threshold lies between 24 and 62 MPa in 95 of 100 cases",
+                "Stress against time to cracking, two specimens cracked, one did not",
+                "Invented for demonstration.", "MPa", List.of(new StressAgainstTime.Specimen(2, 300, true),
+                        new StressAgainstTime.Specimen(60, 110, true), new StressAgainstTime.Specimen(240, 60, false)),
+                curve, 50, 24, 62);
+    }
+
+    static IntensityOverDepth intensityOverDepth() {
+        List<Point> curve = new ArrayList<>();
+        for (int i = 0; i <= 32; i++) {
+            curve.add(new Point(i, 3.8 * Math.sqrt(i)));
+        }
+        return new IntensityOverDepth("GROOVE: the crack that is found is too near to the critical one",
+                "Stress intensity against depth of a crack", "Invented for demonstration.", "mm", curve, 6, 9,
+                Optional.of(15.4), 1.27, Optional.of(16.0));
     }
 
     static StressThroughSection stressThroughSection() {
