@@ -34,14 +34,14 @@ class ArchitectureTest {
             .whereLayer("signoff").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("report").mayOnlyBeAccessedByLayers("signoff", "cli")
             .whereLayer("remedy").mayOnlyBeAccessedByLayers("cli")
-            .whereLayer("assessment").mayOnlyBeAccessedByLayers("remedy", "cli")
-            .whereLayer("rulebook").mayOnlyBeAccessedByLayers("assessment", "remedy", "cli")
+            .whereLayer("assessment").mayOnlyBeAccessedByLayers("remedy", "signoff", "cli")
+            .whereLayer("rulebook").mayOnlyBeAccessedByLayers("assessment", "remedy", "signoff", "cli")
             .whereLayer("review").mayOnlyBeAccessedByLayers("rulebook", "assessment", "remedy", "report", "signoff", "cli")
             .whereLayer("mechanics").mayOnlyBeAccessedByLayers("reference", "review", "rulebook", "assessment", "remedy",
-                    "report", "cli")
+                    "report", "signoff", "cli")
             .whereLayer("reference").mayOnlyBeAccessedByLayers("rulebook", "assessment", "remedy", "cli")
             .whereLayer("part").mayOnlyBeAccessedByLayers("reference", "review", "rulebook", "assessment", "remedy",
-                    "report", "cli");
+                    "report", "signoff", "cli");
 
     private static final ArchRule MECHANICS_KNOWS_THE_MATHS_LIBRARY_ONLY = noClasses()
             .that().resideInAPackage("org.shortgrain.mechanics..")
@@ -56,6 +56,10 @@ class ArchitectureTest {
             .that().resideOutsideOfPackages("org.shortgrain.report.pdf..", "org.shortgrain.signoff..")
             .should().dependOnClassesThat().resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..",
                     "org.apache.xmpbox..");
+
+    private static final ArchRule SIGNATURES_ARE_MADE_IN_THEIR_LAYER_ONLY = noClasses()
+            .that().resideOutsideOfPackage("org.shortgrain.signoff..")
+            .should().dependOnClassesThat().resideInAnyPackage("eu.europa.esig..", "org.bouncycastle..");
 
     private static final ArchRule YAML_IS_READ_AT_THE_EDGES_ONLY = noClasses()
             .that().resideOutsideOfPackages("org.shortgrain.part.reader..", "org.shortgrain.reference..",
@@ -75,6 +79,7 @@ class ArchitectureTest {
                 MECHANICS_KNOWS_THE_MATHS_LIBRARY_ONLY,
                 RULES_RUN_IN_THE_RULEBOOK_ONLY,
                 PDF_IS_WRITTEN_IN_ITS_LAYER_ONLY,
+                SIGNATURES_ARE_MADE_IN_THEIR_LAYER_ONLY,
                 YAML_IS_READ_AT_THE_EDGES_ONLY,
                 THE_COMMAND_LINE_LIBRARY_STAYS_IN_ITS_LAYER,
                 PACKAGES_ARE_FREE_OF_CYCLES);

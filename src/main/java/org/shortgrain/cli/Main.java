@@ -17,7 +17,7 @@ import picocli.CommandLine.IVersionProvider;
 @Command(name = "shortgrain", versionProvider = Main.Version.class, mixinStandardHelpOptions = true,
         description = "Judges whether a metallic part can fail by stress-corrosion cracking.",
         subcommands = {ReviewCommand.class, MaterialCommand.class, RulesCommand.class, StartCommand.class,
-            SchemaCommand.class},
+            SchemaCommand.class, SignCommand.class, VerifyCommand.class},
         footer = {"", "Exit codes: 0 sign-off possible; 1 objection; 2 wrong usage; 3 cannot be judged;",
             "65 description invalid; 66 description missing; 70 internal error; 74 cannot write."})
 public final class Main {

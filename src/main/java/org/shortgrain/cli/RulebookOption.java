@@ -28,6 +28,11 @@ final class RulebookOption {
         this.ahead = ahead;
     }
 
+    /** {@return whether a folder is named} */
+    boolean isNamed() {
+        return folder != null;
+    }
+
     /** {@return rules and tables} */
     Knowledge knowledge() {
         if (folder == null) {

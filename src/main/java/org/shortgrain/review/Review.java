@@ -2,6 +2,7 @@ package org.shortgrain.review;
 
 import java.util.List;
 import java.util.Optional;
+import org.shortgrain.part.Disposition;
 
 /**
  * The outcome of a review.
@@ -30,16 +31,17 @@ import java.util.Optional;
  * @param sources            documents that the review cites
  * @param cautions           what a reader must know before relying on this
  * @param inService          cracks that were found, own tests, and when to look
+ * @param dispositions       what people decided on findings and questions; it changes neither grade nor verdict
  */
 public record Review(Tool tool, RulebookId rulebook, InputId input, String contentHash, PartId part, String purpose,
         String preparedBy, String date, Verdict verdict, List<String> because, List<FeatureReview> features,
         List<Finding> findings, List<Question> questions, List<Assumption> assumptions, List<Calculation> computations,
         List<MaterialLine> material, List<RouteLine> route, List<StatedLine> stated, List<RuleUse> rulesApplied,
         List<RuleUse> rulesNotApplicable, List<String> readNotJudged, List<SourceLine> sources,
-        List<String> cautions, InService inService) {
+        List<String> cautions, InService inService, List<Disposition> dispositions) {
 
     /**
-     * Makes a review that has nothing to say of service.
+     * Makes a review that has nothing to say of service and on which nobody has decided.
      *
      * @param tool               version of the tool
      * @param rulebook           the rulebook that judged
@@ -73,7 +75,7 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
             List<SourceLine> sources, List<String> cautions) {
         this(tool, rulebook, input, contentHash, part, purpose, preparedBy, date, verdict, because, features, findings,
                 questions, assumptions, computations, material, route, stated, rulesApplied, rulesNotApplicable,
-                readNotJudged, sources, cautions, InService.NONE);
+                readNotJudged, sources, cautions, InService.NONE, List.of());
     }
 
     /** Copies the lists. */
@@ -92,6 +94,7 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
         readNotJudged = List.copyOf(readNotJudged);
         sources = List.copyOf(sources);
         cautions = List.copyOf(cautions);
+        dispositions = List.copyOf(dispositions);
     }
 
     /**
@@ -102,7 +105,7 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
     public Review withContentHash(String hash) {
         return new Review(tool, rulebook, input, hash, part, purpose, preparedBy, date, verdict, because, features,
                 findings, questions, assumptions, computations, material, route, stated, rulesApplied,
-                rulesNotApplicable, readNotJudged, sources, cautions, inService);
+                rulesNotApplicable, readNotJudged, sources, cautions, inService, dispositions);
     }
 
     /**
@@ -113,7 +116,38 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
     public Review withInService(InService more) {
         return new Review(tool, rulebook, input, contentHash, part, purpose, preparedBy, date, verdict, because,
                 features, findings, questions, assumptions, computations, material, route, stated, rulesApplied,
-                rulesNotApplicable, readNotJudged, sources, cautions, more);
+                rulesNotApplicable, readNotJudged, sources, cautions, more, dispositions);
+    }
+
+    /**
+     * {@return the same review with what people decided, to be sealed again}
+     *
+     * @param decided dispositions of its findings and questions
+     */
+    public Review withDispositions(List<Disposition> decided) {
+        return new Review(tool, rulebook, input, contentHash, part, purpose, preparedBy, date, verdict, because, features,
+                findings, questions, assumptions, computations, material, route, stated, rulesApplied,
+                rulesNotApplicable, readNotJudged, sources, cautions, inService, decided);
+    }
+
+    /**
+     * {@return what was decided on a finding or question}
+     *
+     * @param id its number in this report
+     */
+    public Optional<Disposition> disposition(String id) {
+        return dispositions.stream().filter(one -> one.finding().equals(id)).findFirst();
+    }
+
+    /** {@return the objections on which nobody has decided} */
+    public List<Finding> openObjections() {
+        return findings.stream().filter(one -> one.grade() == Grade.OBJECTION)
+                .filter(one -> disposition(one.id()).isEmpty()).toList();
+    }
+
+    /** {@return the questions that can change the verdict and on which nobody has decided} */
+    public List<Question> openDecisiveQuestions() {
+        return questions.stream().filter(Question::decisive).filter(one -> disposition(one.id()).isEmpty()).toList();
     }
 
     /**

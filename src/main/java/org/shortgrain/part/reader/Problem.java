@@ -25,7 +25,15 @@ public record Problem(ProblemCode code, String file, Location at, String found, 
     static final Comparator<Problem> IN_FILE_ORDER = Comparator.comparingInt((Problem p) -> p.at().line())
             .thenComparingInt(p -> p.at().column()).thenComparing(p -> p.at().path()).thenComparing(Problem::found);
 
-    static Problem of(ProblemCode code, String file, Location at, Object... values) {
+    /**
+     * {@return a problem in the words of the catalogue}
+     *
+     * @param code   entry of the catalogue
+     * @param file   file as the user named it
+     * @param at     place in the file
+     * @param values what fills the placeholders of the entry
+     */
+    public static Problem of(ProblemCode code, String file, Location at, Object... values) {
         return new Problem(code, file, at, code.found(values), code.expected(values), code.advice(values));
     }
 

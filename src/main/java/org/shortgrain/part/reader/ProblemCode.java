@@ -100,6 +100,18 @@ public enum ProblemCode {
     /** Two features of one name. */
     DUPLICATE_FEATURE("the feature id \"%1$s\" is used twice; the first is in line %2$s",
             "a name of its own for each feature", "Rename one of the two"),
+    /** A decision on a finding that is not there. */
+    UNKNOWN_FINDING("%1$s is no finding or question of this review", "%2$s",
+            "If the finding was cleared, take its decision out; it stays in the earlier issue of the report"),
+    /** A decision on a finding whose number another one bears now. */
+    OTHER_FINDING("%1$s was decided on as %2$s, and is now %3$s", "a decision on the finding that bears the number",
+            "%4$s"),
+    /** Decisions on another part. */
+    OTHER_PART("these are decisions on %1$s", "decisions on the part that is reviewed, %2$s",
+            "Name the right file with --dispositions, or keep one for each part as PART.findings.yaml"),
+    /** No digits of a content hash. */
+    NOT_A_HASH("\"%1$s\" is no content hash", "16 to 64 hexadecimal digits, as at the foot of each page of the report",
+            "Copy them from the report, in quotes"),
     /** Text with characters that cannot be printed. */
     UNPRINTABLE_TEXT("the text holds a character that cannot be printed (U+%1$s)", "printable text",
             "Delete the character"),

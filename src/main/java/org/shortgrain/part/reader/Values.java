@@ -82,7 +82,7 @@ final class Values {
         return expected.words().isEmpty() ? Optional.of(text) : listed(expected.words().get(), text, spot);
     }
 
-    private static boolean isUnprintable(int character) {
+    static boolean isUnprintable(int character) {
         boolean blank = character == '\n' || character == '\t';
         return Character.isISOControl(character) && !blank || Character.getType(character) == Character.SURROGATE;
     }

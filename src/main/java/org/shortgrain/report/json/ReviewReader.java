@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
+import org.shortgrain.part.Decision;
+import org.shortgrain.part.Disposition;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.reader.JsonPatch;
 import org.shortgrain.review.Amount;
@@ -58,7 +60,17 @@ final class ReviewReader {
                 list(json, "route", this::routeLine), list(json, "stated", this::statedLine),
                 list(json, "rulesApplied", this::ruleUse), list(json, "rulesNotApplicable", this::ruleUse),
                 texts(json, "readNotJudged"), list(json, "sources", this::sourceLine), texts(json, "cautions"))
-                .withInService(json.optional("inService").map(new InServiceReader()::service).orElse(InService.NONE));
+                .withInService(json.optional("inService").map(new InServiceReader()::service).orElse(InService.NONE))
+                .withDispositions(json.optional("dispositions")
+                        .map(there -> list(json, "dispositions", this::disposition)).orElse(List.of()));
+    }
+
+    private Disposition disposition(JsonNode json) {
+        return new Disposition(text(json, "finding"), optionalText(json, "rule"), optionalText(json, "feature"),
+                word(json, "decision", Decision.class), text(json, "reason"), text(json, "by"),
+                optionalText(json, "decided"), optionalText(json, "owner"), optionalText(json, "due"),
+                json.optional("closure").map(closure -> new Disposition.Closure(text(closure, "evidence"),
+                        optionalText(closure, "by"), optionalText(closure, "on"))));
     }
 
     private FeatureReview feature(JsonNode json) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
+import org.shortgrain.part.Disposition;
 import org.shortgrain.part.Location;
 import org.shortgrain.review.Amount;
 import org.shortgrain.review.Assumption;
@@ -73,6 +74,18 @@ final class ReviewWriter {
         if (!review.inService().isEmpty()) {
             out.object("inService", () -> new InServiceWriter(out).write(review.inService()));
         }
+        // left out where nobody has decided, as in every review before there were dispositions: their hashes still hold
+        if (!review.dispositions().isEmpty()) {
+            out.objects("dispositions", review.dispositions(), this::disposition);
+        }
+    }
+
+    private void disposition(Disposition one) {
+        out.text("finding", one.finding()).text("rule", one.rule()).text("feature", one.feature())
+                .text("decision", one.decision().word()).text("reason", one.reason()).text("by", one.by())
+                .text("decided", one.decided()).text("owner", one.owner()).text("due", one.due());
+        one.closure().ifPresent(closure -> out.object("closure", () -> out.text("evidence", closure.evidence())
+                .text("by", closure.by()).text("on", closure.on())));
     }
 
     private void feature(FeatureReview feature) {

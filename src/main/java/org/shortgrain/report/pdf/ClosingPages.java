@@ -1,6 +1,7 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -116,18 +117,13 @@ final class ClosingPages {
 
     private static List<Block> signatures(Report report) {
         return List.of(report.heading(Section.SIGNATURES), report.paragraph(Signing.SIGNATURES_TEXT),
-                new Block.Signatures(List.of(
-                        slot(report, "sigPrepared", Signing.ROLE_PREPARED, Signing.MEANING_PREPARED),
-                        slot(report, "sigChecked", Signing.ROLE_CHECKED, Signing.MEANING_CHECKED),
-                        slot(report, "sigMpReview", Signing.ROLE_MP_REVIEW, Signing.MEANING_MP_REVIEW),
-                        slot(report, "sigStressReview", Signing.ROLE_STRESS_REVIEW, Signing.MEANING_STRESS_REVIEW),
-                        slot(report, "sigQuality", Signing.ROLE_QUALITY, Signing.MEANING_QUALITY),
-                        slot(report, "sigApproved", Signing.ROLE_DESIGN_AUTHORITY, Signing.MEANING_DESIGN_AUTHORITY))),
+                new Block.Signatures(Arrays.stream(SignatureRole.values()).map(role -> slot(report, role)).toList()),
                 report.small(report.say(Signing.SIGNATURES_NOTE)));
     }
 
-    private static Block.Slot slot(Report report, String field, Signing role, Signing meaning) {
-        String name = report.words(role);
-        return new Block.Slot(field, name, report.words(meaning), report.words(Signing.NOT_SIGNED, name));
+    private static Block.Slot slot(Report report, SignatureRole role) {
+        String name = role.title(report.wording());
+        return new Block.Slot(role.field(), name, role.meaning(report.wording()),
+                report.words(Signing.NOT_SIGNED, name));
     }
 }

@@ -29,6 +29,13 @@ final class EmbeddedFonts {
         return guard;
     }
 
+    /** Embeds the letters used so far. The content of a page does so by itself when it is saved; that of a field does not. */
+    void embed() throws IOException {
+        for (PDFont font : used.values()) {
+            font.subset();
+        }
+    }
+
     PDFont get(Face face) {
         return used.computeIfAbsent(face, wanted -> {
             try {

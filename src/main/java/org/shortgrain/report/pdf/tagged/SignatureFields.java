@@ -5,10 +5,7 @@ import java.util.List;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDAppearanceContentStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDResources;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.shortgrain.report.pdf.figure.Ink;
 
@@ -21,6 +18,7 @@ final class SignatureFields {
     private static final int PRINT = 1 << 2;
     private static final double INSET = 8;
     private static final double SIZE = 7.4;
+    private static final Lines.Font PLACEHOLDER = new Lines.Font(Face.REGULAR, SIZE, SIZE * 1.4, Ink.GREY);
 
     private final PDDocument file;
     private final StructureTree tree;
@@ -79,29 +77,7 @@ final class SignatureFields {
     }
 
     private PDAppearanceStream placeholder(Canvas.FieldArea area) throws IOException {
-        PDAppearanceStream stream = new PDAppearanceStream(file);
-        stream.setResources(new PDResources());
-        stream.setBBox(new PDRectangle((float) area.width(), (float) area.height()));
-        Text text = Text.of(area.slot().placeholder());
-        Lines.Font font = new Lines.Font(Face.REGULAR, SIZE, SIZE * 1.4, Ink.GREY);
-        List<Line> lines = Lines.broken(fonts.fonts(), fonts.guard(), text, font, area.width() - 2 * INSET);
-        try (PDAppearanceContentStream content = new PDAppearanceContentStream(stream, true)) {
-            content.setNonStrokingColor(Ink.GREY.red(), Ink.GREY.green(), Ink.GREY.blue());
-            double top = INSET;
-            for (Line line : lines) {
-                for (Line.Fragment fragment : line.fragments()) {
-                    if (fragment.matter() instanceof Line.Letters letters) {
-                        content.beginText();
-                        content.setFont(fonts.get(letters.face()), (float) SIZE);
-                        content.newLineAtOffset((float) (INSET + fragment.x()),
-                                (float) (area.height() - font.baseline(top)));
-                        content.showText(letters.text());
-                        content.endText();
-                    }
-                }
-                top += font.leading();
-            }
-        }
-        return stream;
+        return new FieldAppearance(file, fonts).stream(area.width(), area.height(),
+                List.of(Text.of(area.slot().placeholder())), PLACEHOLDER, INSET);
     }
 }

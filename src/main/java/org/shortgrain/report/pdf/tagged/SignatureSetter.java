@@ -9,7 +9,8 @@ import org.shortgrain.report.pdf.tagged.Lines.Font;
 /** Sets the places for signatures: what the signer states on the left, the empty field on the right. */
 final class SignatureSetter {
 
-    private static final double HEIGHT = 56;
+    /** Room for what a signature shows: who, for whom, when, in which role, stating what, by which certificate. */
+    private static final double HEIGHT = 74;
     private static final double GAP = 6;
     private static final double FIELD_SHARE = 0.52;
     private static final Stroke EDGE = new Stroke(Ink.BLACK, 0.7, Stroke.Dash.SOLID);
