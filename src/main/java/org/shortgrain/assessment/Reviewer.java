@@ -315,7 +315,7 @@ public final class Reviewer {
                         new RouteProposal(knowledge.tables().routeOrder(), material.metal())),
                 whole ? StatedLines.of(description) : List.of(), outcome.applied(), outcome.notApplicable(),
                 UnjudgedKeys.among(paths), whole ? sources(ledger, material, features, outcome, inService) : List.of(),
-                wording.cautions(description, verdict.verdict()), inService);
+                wording.cautions(description, verdict.verdict()), inService, List.of());
     }
 
     private static Review.PartId partId(PartDescription description) {
