@@ -117,7 +117,7 @@ class ReviewJsonTest {
                 review.purpose(), review.preparedBy(), date, review.verdict(), review.because(), review.features(),
                 review.findings(), review.questions(), review.assumptions(), review.computations(), review.material(),
                 review.route(), review.stated(), review.rulesApplied(), review.rulesNotApplicable(),
-                review.readNotJudged(), review.sources(), review.cautions(), review.inService());
+                review.readNotJudged(), review.sources(), review.cautions(), review.inService(), review.dispositions());
     }
 
     @ParameterizedTest
