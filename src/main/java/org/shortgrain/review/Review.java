@@ -160,7 +160,7 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
     public Review judged(Verdict drawn, List<String> reasons, List<Question> open) {
         return new Review(tool, rulebook, input, "", part, purpose, preparedBy, date, drawn, reasons, features, findings,
                 open, assumptions, computations, material, route, stated, rulesApplied, rulesNotApplicable, readNotJudged,
-                sources, cautions, inService);
+                sources, cautions, inService, dispositions);
     }
 
     /**
