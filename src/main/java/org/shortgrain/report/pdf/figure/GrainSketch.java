@@ -19,20 +19,20 @@ import java.util.Optional;
 public record GrainSketch(String title, String alternative, String note, List<String> axes,
         Optional<Direction> stressed, Optional<String> parting) implements Figure {
 
-    private static final double HEIGHT = 138;
+    private static final double HEIGHT = 144;
     private static final double COS = Math.cos(Math.toRadians(30));
     private static final double SIN = Math.sin(Math.toRadians(30));
     /** Size of the block along L, LT and ST, points. */
-    private static final double LONG = 116;
-    private static final double WIDE = 80;
-    private static final double THICK = 54;
-    private static final double PULL = 30;
+    private static final double LONG = 92;
+    private static final double WIDE = 66;
+    private static final double THICK = 44;
+    private static final double PULL = 26;
     /** Size of a grain as drawn, points. */
-    private static final double GRAIN_LONG = 30;
-    private static final double GRAIN_WIDE = 12;
+    private static final double GRAIN_LONG = 24;
+    private static final double GRAIN_WIDE = 10;
     private static final double GRAIN_THICK = 4.6;
     /** Where the lower near corner of the block stands. */
-    private static final Point CORNER = new Point(112, 100);
+    private static final Point CORNER = new Point(112, 88);
     private static final Stroke GRAIN = new Stroke(Ink.GREY, 0.5, Stroke.Dash.SOLID);
     private static final Stroke FORCE = new Stroke(Ink.RUST, 2.2, Stroke.Dash.SOLID);
     private static final Stroke CRACK = new Stroke(Ink.RUST, 1.3, Stroke.Dash.DASHED);
@@ -168,8 +168,8 @@ public record GrainSketch(String title, String alternative, String note, List<St
     }
 
     private void triad(Pen pen) {
-        Point origin = new Point(30, 132);
-        double arm = 30;
+        Point origin = new Point(30, 120);
+        double arm = 28;
         arm(pen, origin, origin.plus(arm * COS, arm * SIN), 0, new Point(5, 6));
         arm(pen, origin, origin.plus(arm * COS, -arm * SIN), 1, new Point(4, 0));
         arm(pen, origin, origin.plus(0, -arm), 2, new Point(-6, -5));
