@@ -20,6 +20,7 @@ import org.shortgrain.part.Inspection;
 import org.shortgrain.part.InspectionMethod;
 import org.shortgrain.part.Purpose;
 import org.shortgrain.part.Range;
+import org.shortgrain.part.Service;
 import org.shortgrain.part.Stated;
 import org.shortgrain.reference.CrackGrowth;
 import org.shortgrain.reference.InspectionTable;
@@ -40,6 +41,7 @@ import org.shortgrain.terms.SourceStatus;
 final class GrowthReading {
 
     private static final double MEGA = 1e6;
+    private static final String FOUND = "the crack that was found";
     private static final String RESIDUAL = "quench residual";
 
     /** The longer interval, then the longer growth, then the smaller crack. */
@@ -136,11 +138,40 @@ final class GrowthReading {
             return new Watched(say(effective(site).get(0)), List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                     "no size is known that the method finds", List.of());
         }
-        List<String> written = repeat.get().result().computed(repeat.get().method()).stream().map(site::write).toList();
-        List<String> notes = Stream.of(repeat.get().note(), methods(site).isEmpty()
-                ? "No method is stated: eddy current is taken." : "").filter(one -> !one.isEmpty()).toList();
+        List<String> written = new ArrayList<>(repeat.get().result().computed(repeat.get().method()).stream()
+                .map(site::write).toList());
+        List<String> notes = new ArrayList<>(Stream.of(repeat.get().note(), methods(site).isEmpty()
+                ? "No method is stated: eddy current is taken." : "").filter(one -> !one.isEmpty()).toList());
+        for (InspectionTable.Crack crack : cracksFound(site)) {
+            Candidate open = candidate(site, pulled, numbers, section, edge, crack, FOUND, "longest");
+            open.result().computed(FOUND).stream().map(site::write).forEach(written::add);
+            notes.add(sayFound(open));
+        }
         return new Watched(repeat.get().method(), notes, first.map(Candidate::interval),
                 Optional.of(repeat.get().interval()), Optional.of(repeat.get().result()), "", written);
+    }
+
+    /** The cracks that were found at the place and whose depth is stated. */
+    private static List<InspectionTable.Crack> cracksFound(Site site) {
+        return site.description().service().field(Service::cracks).candidates().stream().flatMap(List::stream)
+                .filter(one -> one.feature().is(site.id())).flatMap(one -> one.depth().single().stream()
+                        .filter(depth -> depth.highest() > 0).map(depth -> new InspectionTable.Crack(depth.highest(),
+                                Math.max(depth.highest(), Site.greatest(one.length()).orElse(0) / 2), false,
+                                new Citation("user-statement", "service/cracks", SourceStatus.SECONDARY), ""))).toList();
+    }
+
+    /** What is left to the crack that was found, if every number lies at the end that shortens the time. */
+    private static String sayFound(Candidate open) {
+        GrowthResult result = open.result();
+        if (result.found() >= result.criticalDepth()) {
+            return String.format(Locale.ROOT, "The crack that was found, %.1f mm deep, reaches the critical depth of %.1f mm at the"
+                    + " upper end of the stress: nothing is left to inspect.", result.found() * 1e3,
+                    result.criticalDepth() * 1e3);
+        }
+        OptionalDouble window = open.interval().window();
+        return String.format(Locale.ROOT, "The crack that was found, %.1f mm deep, ", result.found() * 1e3)
+                + (window.isPresent() ? "may become critical within " + ScheduleReading.span(window.getAsDouble()) + "."
+                        : "stays below K_ISCC at the sustained stress.");
     }
 
     private Candidate candidate(Site site, DirectionReview pulled, Material numbers, double section, boolean edge,

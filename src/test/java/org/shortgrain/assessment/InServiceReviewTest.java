@@ -193,6 +193,16 @@ class InServiceReviewTest {
         assertTrue(flange.because().get(0).contains("critical already"));
     }
 
+    /** 5 mm deep of a critical depth of some millimetres more, at up to 1e-7 m/s: 8.64 mm a day. */
+    @Test
+    void whatIsLeftToTheCrackThatWasFoundIsSaid() {
+        InspectionSchedule groove = schedule(review(SAMPLE), "GROOVE");
+        assertTrue(groove.because().stream().anyMatch(one -> one.matches(
+                "The crack that was found, 5.0 mm deep, may become critical within 0\\.[0-9]+ days\\.")), groove.toString());
+        InspectionSchedule deep = schedule(with("depth: 5 mm", "depth: 30 mm"), "GROOVE");
+        assertTrue(deep.because().stream().anyMatch(one -> one.contains("nothing is left to inspect")), deep.toString());
+    }
+
     @Test
     void aPlaceThatNobodyReachesIsNotInspectable() {
         InspectionSchedule flange = schedule(with("access: partial", "access: none_without_disassembly"), "FLANGE");

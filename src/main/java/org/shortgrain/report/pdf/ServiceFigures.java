@@ -1,8 +1,10 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
@@ -13,7 +15,7 @@ import org.shortgrain.report.pdf.figure.StressAgainstTime;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.OwnTests;
 
-/** Own tests with their curve, and the stress intensity of a growing crack. */
+/** Own tests with their curve, and the stress intensity of a growing crack, one figure for each place. */
 final class ServiceFigures {
 
     private static final double DAY = 86_400;
@@ -30,8 +32,10 @@ final class ServiceFigures {
                     .ifPresent(calculation -> figures.add(new Drawn(tests(report, tests, calculation), Section.SERVICE,
                             calculation.feature(), Optional.of(calculation.id()))));
         }
+        Set<Optional<String>> drawn = new HashSet<>();
         for (Calculation calculation : report.review().computations()) {
-            if (calculation.computed().id().equals(INTENSITY) && !calculation.computed().profiles().isEmpty()) {
+            boolean grows = calculation.computed().id().equals(INTENSITY) && !calculation.computed().profiles().isEmpty();
+            if (grows && drawn.add(calculation.feature())) {
                 figures.add(new Drawn(growth(report, calculation), Section.SERVICE, calculation.feature(),
                         Optional.of(calculation.id())));
             }

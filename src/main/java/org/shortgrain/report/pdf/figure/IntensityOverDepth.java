@@ -64,7 +64,8 @@ public record IntensityOverDepth(String title, String alternative, String note, 
         plot.axes();
         plot.curve(curve, CURVE);
         toughness.ifPresent(value -> plot.limit(value, TOUGHNESS, "fracture toughness, least"));
-        place(pen, plot, found, "found", Pen.Align.LEFT);
+        boolean close = critical.filter(depth -> Math.abs(plot.x(depth) - plot.x(found)) < MARGIN).isPresent();
+        place(pen, plot, found, "found", close && plot.x(found) > plot.left() + MARGIN ? Pen.Align.RIGHT : Pen.Align.LEFT);
         critical.filter(depth -> depth > found).ifPresent(depth -> place(pen, plot, depth, "critical",
                 plot.x(depth) > plot.right() - MARGIN ? Pen.Align.RIGHT : Pen.Align.LEFT));
     }
@@ -72,6 +73,6 @@ public record IntensityOverDepth(String title, String alternative, String note, 
     private static void place(Pen pen, Plot plot, double depth, String words, Pen.Align align) {
         double x = Math.min(plot.x(depth), plot.right());
         pen.line(new Point(x, plot.top() - 4), new Point(x, plot.bottom()), PLACE);
-        pen.text(new Point(x + 1, plot.top() - 6), align, words, Lettering.STRONG);
+        pen.text(new Point(x + (align == Pen.Align.RIGHT ? -1 : 1), plot.top() - 6), align, words, Lettering.STRONG);
     }
 }

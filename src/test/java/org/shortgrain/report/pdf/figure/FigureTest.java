@@ -227,6 +227,7 @@ class FigureTest {
         double left = pen.lines().stream().filter(line -> line.stroke().equals(Stroke.THIN))
                 .flatMap(line -> line.points().stream()).mapToDouble(Point::x).min().orElseThrow();
         double perMillimetre = (pen.text("30").at().x() - left) / 30;
-        assertEquals(16 - 1.27, (pen.text("critical").at().x() - pen.text("found").at().x()) / perMillimetre, 1e-2);
+        assertEquals(16 - 1.27, (pen.text("critical").at().x() - pen.text("found").at().x()) / perMillimetre, 1e-2,
+                "both words begin a point beside their depth");
     }
 }
