@@ -14,8 +14,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class IntensityCurve {
 
-    /** Points of the curve: a Newman-Raju crack between them is met within 1e-4. */
-    private static final int POINTS = 120;
+    /** Points of the curve: a Newman-Raju crack between them is met within 2e-3. */
+    private static final int POINTS = 60;
     /** Least depth (m) that is looked at: smaller than any crack that is found or assumed. */
     public static final double LEAST_DEPTH = 1e-5;
     /** Stands for no stress intensity, so that its logarithm exists (Pa sqrt(m)). */

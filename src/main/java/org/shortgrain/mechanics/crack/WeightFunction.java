@@ -15,8 +15,8 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  */
 public final class WeightFunction {
 
-    /** Points of the quadrature: the integrand is smooth but for the kinks of the stress. */
-    private static final int POINTS = 48;
+    /** Points of the quadrature: the integrand is smooth but for the kinks of the stress, which cost up to 2 %, less than the equations. */
+    private static final int POINTS = 24;
     private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(POINTS, 0, 1);
 
     private final double depth;

@@ -80,7 +80,7 @@ class GrowthResultTest {
         assertTrue(intensity.validity().inside());
         assertTrue(intensity.notes().stream().anyMatch(one -> one.startsWith("Cracks are known to start at smooth surfaces")));
         assertTrue(intensity.notes().stream().anyMatch(one -> one.startsWith("Corrosion product wedges")));
-        assertEquals(120, intensity.profiles().get(0).x().size());
+        assertEquals(60, intensity.profiles().get(0).x().size());
         assertTrue(all.get(2).notes().stream().anyMatch(one -> one.contains("not credited")));
     }
 

@@ -36,6 +36,19 @@ class WeightFunctionTest {
         assertEquals(1, weight.atDepth(x -> Math.pow(x / depth, power)) / Math.sqrt(Math.PI * depth) / handbook, 0.03);
     }
 
+    /** The curve at 500 depths against the crack itself. */
+    @ParameterizedTest
+    @CsvSource({"SURFACE, 1", "SURFACE, 0.2", "CORNER, 0.6"})
+    void theCurveMeetsTheCrackBetweenItsPoints(GrowingCrack.Kind kind, double aspect) {
+        GrowingCrack crack = new GrowingCrack(kind, aspect, 0.03, WIDE);
+        StressAlongDepth even = StressAlongDepth.uniform(1e8);
+        IntensityCurve curve = crack.curve(even);
+        for (int i = 1; i < 500; i++) {
+            double depth = IntensityCurve.LEAST_DEPTH * Math.pow(crack.greatestDepth() / IntensityCurve.LEAST_DEPTH, i / 500.0);
+            assertEquals(1, curve.at(depth) / crack.intensity(depth, even), 2e-3);
+        }
+    }
+
     @Test
     void stressThatRisesWithDepthCountsMoreAtTheDeepestPoint() {
         StressAlongDepth rising = new StressAlongDepth(List.of(0.0, 0.01, 0.02), List.of(10e6, 60e6, 90e6));
