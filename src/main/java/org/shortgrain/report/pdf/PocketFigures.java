@@ -8,12 +8,16 @@ import java.util.stream.Collectors;
 import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.report.pdf.ReviewFigures.Drawn;
 import org.shortgrain.report.pdf.figure.PocketAttitudes;
+import org.shortgrain.review.Calculation;
 import org.shortgrain.review.FeatureReview;
 
 /** A pocket in the attitudes declared, for features whose drainage is declared with its dimensions. */
 final class PocketFigures {
 
     private static final List<String> ATTITUDES = List.of("ground", "flight");
+    private static final String WATER = "water.";
+    private static final String DEPTH = "-depth";
+    private static final String VOLUME = "-volume";
 
     private PocketFigures() {
     }
@@ -33,11 +37,32 @@ final class PocketFigures {
         }
         PocketAttitudes figure = figure(report, feature.id(), new Pocket(length.get(), depth.get(), opening.get(),
                 drain(stated, drainage.get(), length.get(), held.get(0))), held);
-        return List.of(new Drawn(figure, Section.FIGURES, Optional.of(feature.id()), Optional.empty()));
+        return List.of(new Drawn(figure, Section.FIGURES, Optional.of(feature.id()),
+                computed(report, feature.id(), DEPTH).map(Calculation::id)));
     }
 
-    /** An attitude as declared. */
+    /** An attitude as declared, under the key of the description. */
     private record Held(String name, double pitch) {
+
+        /** The name that the calculation of the water gives it. */
+        String computedAs() {
+            return name.equals(ATTITUDES.get(0)) ? "on the ground" : "in flight";
+        }
+    }
+
+    /** The last calculation of that kind at a place: after the drains, where there are any. */
+    private static Optional<Calculation> computed(Report report, String feature, String quantity) {
+        return report.review().computations().stream()
+                .filter(one -> one.feature().filter(feature::equals).isPresent()
+                        && one.computed().id().startsWith(WATER) && one.computed().id().endsWith(quantity))
+                .reduce((first, second) -> second);
+    }
+
+    /** What a calculation of the water found for one attitude, at the most. */
+    private static Optional<Double> most(Report report, String feature, String quantity, Held held) {
+        return computed(report, feature, quantity).stream().flatMap(one -> one.computed().steps().stream())
+                .filter(step -> step.meaning().endsWith(" " + held.computedAs())).map(step -> step.value().high())
+                .findFirst();
     }
 
     /** A pocket as declared, lengths in m. */
@@ -85,17 +110,21 @@ final class PocketFigures {
         Numbers numbers = report.numbers();
         List<PocketAttitudes.Attitude> bare = held.stream().map(one -> new PocketAttitudes.Attitude(
                 report.words(FigureWords.FIGURE_POCKET_ATTITUDE, one.name(), Digits.print(one.pitch(), 3) + "\u00b0"),
-                one.pitch(), "")).toList();
+                one.pitch(), "", most(report, place, DEPTH, one))).toList();
         PocketAttitudes drawn = pocket(pocket, "", "", "", bare);
         List<PocketAttitudes.Attitude> said = new ArrayList<>();
         boolean holds = false;
-        for (PocketAttitudes.Attitude attitude : bare) {
-            boolean wet = !drawn.water(attitude).isEmpty();
+        for (int i = 0; i < bare.size(); i++) {
+            PocketAttitudes.Attitude attitude = bare.get(i);
+            Held one = held.get(i);
+            boolean wet = attitude.depth().map(deep -> deep > 0).orElse(!drawn.water(attitude).isEmpty());
             holds |= wet;
-            said.add(new PocketAttitudes.Attitude(attitude.name(), attitude.pitch(), report.words(
-                    wet ? FigureWords.FIGURE_POCKET_ATTITUDE_HOLDS
-                            : pocket.opening() == PocketAttitudes.Opening.CLOSED
-                            ? FigureWords.FIGURE_POCKET_ATTITUDE_CLOSED : FigureWords.FIGURE_POCKET_ATTITUDE_DRAINS)));
+            Optional<String> found = attitude.depth().filter(deep -> deep > 0)
+                    .flatMap(deep -> most(report, place, VOLUME, one).map(volume -> report.words(
+                            FigureWords.FIGURE_POCKET_ATTITUDE_COMPUTED, numbers.rounded(deep, SiUnit.METRE),
+                            numbers.rounded(volume, SiUnit.CUBIC_METRE))));
+            said.add(new PocketAttitudes.Attitude(attitude.name(), attitude.pitch(),
+                    found.orElseGet(() -> words(report, pocket, wet)), attitude.depth()));
         }
         String title = report.words(holds ? FigureWords.FIGURE_POCKET_HOLDS : FigureWords.FIGURE_POCKET_DRAINS, place);
         String alternative = report.words(FigureWords.FIGURE_POCKET_ALTERNATIVE,
@@ -103,6 +132,14 @@ final class PocketFigures {
                 said.stream().map(attitude -> attitude.name() + ": " + attitude.holds())
                         .collect(Collectors.joining("; ")));
         return pocket(pocket, title, alternative, report.words(FigureWords.FIGURE_POCKET_NOTE), said);
+    }
+
+    private static String words(Report report, Pocket pocket, boolean wet) {
+        if (wet) {
+            return report.words(FigureWords.FIGURE_POCKET_ATTITUDE_HOLDS);
+        }
+        return report.words(pocket.opening() == PocketAttitudes.Opening.CLOSED
+                ? FigureWords.FIGURE_POCKET_ATTITUDE_CLOSED : FigureWords.FIGURE_POCKET_ATTITUDE_DRAINS);
     }
 
     private static PocketAttitudes pocket(Pocket pocket, String title, String alternative, String note,

@@ -65,12 +65,26 @@ public record PocketAttitudes(String title, String alternative, String note, dou
      * @param name  such as "on the ground"
      * @param pitch rotation that raises the forward end (at the right), degrees
      * @param holds what the calculation found, such as "holds 41 ml"
+     * @param depth greatest depth of water as computed, square to the floor, in the unit of the pocket; empty where it
+     *              follows from the drawing alone
      */
-    public record Attitude(String name, double pitch, String holds) {
+    public record Attitude(String name, double pitch, String holds, Optional<Double> depth) {
         /** Refuses missing parts. */
         public Attitude {
             Objects.requireNonNull(name, "name");
             Objects.requireNonNull(holds, "holds");
+            Objects.requireNonNull(depth, "depth");
+        }
+
+        /**
+         * An attitude in which lip and drain alone say how high water stands.
+         *
+         * @param name  its name
+         * @param pitch rotation that raises the forward end, degrees
+         * @param holds what is said of it
+         */
+        public Attitude(String name, double pitch, String holds) {
+            this(name, pitch, holds, Optional.empty());
         }
     }
 
@@ -94,8 +108,11 @@ public record PocketAttitudes(String title, String alternative, String note, dou
         private final double sin;
         private final double wall;
 
-        Turned(double pitch) {
-            double angle = Math.toRadians(opening.quarterTurns * QUARTER_TURN + pitch);
+        private final Optional<Double> computed;
+
+        Turned(Attitude attitude) {
+            this.computed = opening == Opening.UP ? attitude.depth() : Optional.empty();
+            double angle = Math.toRadians(opening.quarterTurns * QUARTER_TURN + attitude.pitch());
             this.cos = Math.cos(angle);
             this.sin = Math.sin(angle);
             this.wall = WALL_SHARE * Math.max(length, depth);
@@ -116,6 +133,9 @@ public record PocketAttitudes(String title, String alternative, String note, dou
 
         /** The height that water cannot exceed; in a closed pocket nothing limits it but the drain. */
         Optional<Double> level() {
+            if (computed.isPresent()) {
+                return computed.map(deep -> Math.min(at(0, 0).y(), at(length, 0).y()) + deep * cos);
+            }
             Optional<Double> lip = opening == Opening.CLOSED ? Optional.empty()
                     : Optional.of(Math.min(at(0, depth).y(), at(length, depth).y()));
             Optional<Double> hole = drain.filter(Drain::open).map(open -> at(open.position(), 0).y());
@@ -151,7 +171,7 @@ public record PocketAttitudes(String title, String alternative, String note, dou
      * @param attitude one of the attitudes
      */
     public List<Point> water(Attitude attitude) {
-        Turned turned = new Turned(attitude.pitch());
+        Turned turned = new Turned(attitude);
         return turned.level().map(turned::below).filter(outline -> outline.size() > 2).orElse(List.of());
     }
 
@@ -176,7 +196,7 @@ public record PocketAttitudes(String title, String alternative, String note, dou
     }
 
     private void draw(Pen pen, Attitude attitude, double left, double top, double cell) {
-        Turned turned = new Turned(attitude.pitch());
+        Turned turned = new Turned(attitude);
         Frame frame = Frame.fitting(turned.outside(), left + 8, top + 6, cell - 16, DRAWING_HEIGHT - 12);
         double ground = top + DRAWING_HEIGHT;
         pen.area(Shapes.box(left, ground, cell, 2.5), GROUND);

@@ -113,6 +113,15 @@ class FigureTest {
     }
 
     @Test
+    void water_is_drawn_to_the_computed_level_where_there_is_one() {
+        PocketAttitudes.Attitude level = new PocketAttitudes.Attitude("level", 0, "", Optional.of(10.0));
+        PocketAttitudes.Attitude dry = new PocketAttitudes.Attitude("dry", 3, "", Optional.of(0.0));
+        PocketAttitudes pocket = pocket(Optional.empty(), PocketAttitudes.Opening.UP, level);
+        assertEquals(200 * 10, area(pocket.water(level)), 1e-6);
+        assertEquals(List.of(), pocket.water(dry));
+    }
+
+    @Test
     void a_level_open_pocket_without_a_drain_is_full_to_its_lip() {
         PocketAttitudes.Attitude level = new PocketAttitudes.Attitude("level", 0, "");
         PocketAttitudes pocket = pocket(Optional.empty(), PocketAttitudes.Opening.UP, level);
