@@ -9,6 +9,7 @@ import org.shortgrain.mechanics.water.DrainHole;
 import org.shortgrain.mechanics.water.Hollow;
 import org.shortgrain.mechanics.water.UnventedHole;
 import org.shortgrain.part.Drainage;
+import org.shortgrain.reference.StandIns;
 import org.shortgrain.reference.ZoneTable;
 
 /**
@@ -16,8 +17,9 @@ import org.shortgrain.reference.ZoneTable;
  *
  * @param runOff what its drain holes do
  * @param zone   the wettest of its zones; empty if none is stated
+ * @param standIns what stands for what is not stated
  */
-record ClosedHollow(RunOff runOff, Optional<ZoneTable.Zone> zone) {
+record ClosedHollow(RunOff runOff, Optional<ZoneTable.Zone> zone, StandIns standIns) {
 
     private static final double MM = 1e3;
 
@@ -28,7 +30,7 @@ record ClosedHollow(RunOff runOff, Optional<ZoneTable.Zone> zone) {
      */
     List<Sign> signs(Optional<Caught> trapped) {
         boolean breathes = stated().vented().is(true) || !runOff.drains().isEmpty();
-        Optional<CondensationReading.Found> dew = new CondensationReading(runOff.site()).inside(volume(trapped), zone,
+        Optional<CondensationReading.Found> dew = new CondensationReading(runOff.site(), standIns).inside(volume(trapped), zone,
                 breathes);
         if (stated().vented().isMissing()) {
             return List.of(Sign.open("closed, and whether air comes in is not stated"

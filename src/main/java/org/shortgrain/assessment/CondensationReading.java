@@ -10,31 +10,21 @@ import org.shortgrain.part.Environment;
 import org.shortgrain.part.Humidity;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
+import org.shortgrain.reference.StandIns;
 import org.shortgrain.reference.ZoneTable;
 import org.shortgrain.terms.Citation;
-import org.shortgrain.terms.SourceStatus;
 
 /** Water out of the air at a place: in a closed hollow, and on metal that is colder than dry-rated air lets it be. */
 final class CondensationReading {
 
-    /** Temperature of room air (degC). Common practice. */
-    private static final double ROOM = 20;
-    /** Usual, coolest and warmest air that a hollow takes in (degC): 35 degC is about the highest dew point on record. */
-    private static final Band OUTSIDE = new Band(25, 15, 35);
-    private static final Citation OUTSIDE_BASIS = new Citation("common-practice",
-            "air taken in by a hollow: 25 degC, from 15 to 35 degC", SourceStatus.COMMON_PRACTICE);
-    /** Relative humidity of air of which nothing is stated, or that is stated to be moist: from the 60 % that crack the more
-     * susceptible alloys to saturation. */
-    private static final Band MOIST = new Band(0.80, 0.60, 1.00);
-    private static final Citation MOIST_BASIS = new Citation("def-stan-00-970-leaflet-7", "2.3", SourceStatus.READ);
-    /** A change of air every day. */
-    private static final double DAYS_OF_A_YEAR = 365;
     private static final double GRAMS = 1e3;
 
     private final Site site;
+    private final StandIns standIns;
 
-    CondensationReading(Site site) {
+    CondensationReading(Site site, StandIns standIns) {
         this.site = site;
+        this.standIns = standIns;
     }
 
     /**
@@ -55,7 +45,7 @@ final class CondensationReading {
                 cavity.perCycle().value().value() * GRAMS, coldest.get().value().low(),
                 cavity.perCycle().value().high() * GRAMS, id);
         if (breathes) {
-            var year = cavity.perYear(Given.exact(DAYS_OF_A_YEAR, "a change of air every day, taken for granted"));
+            var year = cavity.perYear(taken("coolings"));
             String yearId = site.write(year);
             words += String.format(Locale.ROOT, ", %.2g g in a year of daily cycles, at most %.2g g (%s)",
                     year.value().value() * GRAMS, year.value().high() * GRAMS, yearId);
@@ -79,7 +69,8 @@ final class CondensationReading {
      * @param relative greatest relative humidity on record, as a share above 0
      */
     Sign onMetal(ZoneTable.Zone zone, double relative) {
-        Given air = Given.exact(Math.min(ROOM, warmest(zone)), "room air, or the warmest stated if that is colder");
+        Given air = Given.exact(Math.min(standIns.of("room_air").value(), warmest(zone)),
+                "room air, or the warmest stated if that is colder");
         DewPoint dew = new DewPoint(air, Given.exact(relative, "greatest humidity on record"));
         double coldest = coldest(Optional.of(zone)).orElseThrow().value().low();
         String id = site.write(dew.computed());
@@ -105,10 +96,22 @@ final class CondensationReading {
     }
 
     private Given takenIn() {
-        double warmest = site.temperature().map(Range::highest).orElse(OUTSIDE.high());
-        Band air = new Band(Math.min(OUTSIDE.value(), warmest), Math.min(OUTSIDE.low(), warmest),
-                Math.min(OUTSIDE.high(), warmest));
-        return new Given(air, "air that the hollow takes in, usual and extreme", Optional.of(OUTSIDE_BASIS));
+        Band usual = band("hollow_air");
+        double warmest = site.temperature().map(Range::highest).orElse(usual.high());
+        Band air = new Band(Math.min(usual.value(), warmest), Math.min(usual.low(), warmest),
+                Math.min(usual.high(), warmest));
+        return new Given(air, "air that the hollow takes in, usual and extreme",
+                Optional.of(standIns.of("hollow_air_usual").source()));
+    }
+
+    private Given taken(String key) {
+        StandIns.StandIn one = standIns.of(key);
+        return new Given(Band.exact(one.value()), one.meaning(), Optional.of(one.source()));
+    }
+
+    private Band band(String key) {
+        return new Band(standIns.of(key + "_usual").value(), standIns.of(key + "_least").value(),
+                standIns.of(key + "_most").value());
     }
 
     private Given humidity() {
@@ -118,10 +121,12 @@ final class CondensationReading {
             return Given.limits(relative.get().lowest(), relative.get().highest(), stated.at().path());
         }
         if (stated.surely(one -> one.word().filter(Humidity.HumidityWord.DRY::equals).isPresent())) {
-            return Given.limits(0, EnvironmentJudge.DRY, stated.at().path());
+            return Given.limits(0, standIns.of("dry_air").value(), stated.at().path());
         }
+        Band moist = band("moist_air");
+        Citation basis = standIns.of("moist_air_least").source();
         site.assume(String.format(Locale.ROOT, "air of %.0f to %.0f %% humidity is taken into the hollow",
-                MOIST.low() * 100, MOIST.high() * 100), MOIST_BASIS);
-        return new Given(MOIST, "moist air", Optional.of(MOIST_BASIS));
+                moist.low() * 100, moist.high() * 100), basis);
+        return new Given(moist, "moist air", Optional.of(basis));
     }
 }

@@ -13,6 +13,8 @@ import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.reference.FluidTable;
+import org.shortgrain.reference.ReferenceTables;
+import org.shortgrain.reference.StandIns;
 import org.shortgrain.reference.ZoneTable;
 import org.shortgrain.review.Factor;
 import org.shortgrain.rulebook.facts.Zone;
@@ -26,8 +28,6 @@ import org.shortgrain.rulebook.facts.Zone;
  */
 final class EnvironmentJudge {
 
-    /** Relative humidity up to which a controlled zone counts as dry: 40 %, scale of the wetness classes. */
-    static final double DRY = 0.40;
     /** Wetness class of a controlled, dry zone. */
     static final int CONTROLLED = 0;
     /** Wetness class from which water is pooled, or the place immersed. */
@@ -37,10 +37,14 @@ final class EnvironmentJudge {
 
     private final ZoneTable zones;
     private final FluidTable fluids;
+    private final StandIns standIns;
+    private final double dry;
 
-    EnvironmentJudge(ZoneTable zones, FluidTable fluids) {
-        this.zones = zones;
-        this.fluids = fluids;
+    EnvironmentJudge(ReferenceTables tables) {
+        this.zones = tables.zones();
+        this.fluids = tables.fluids();
+        this.standIns = tables.standIns();
+        this.dry = standIns.of("dry_air").value();
     }
 
     /**
@@ -70,7 +74,7 @@ final class EnvironmentJudge {
         wettest.ifPresentOrElse(one -> zone(site, one, signs), () -> signs.add(
                 Sign.open("the zone is not stated; the worst of the list is " + zones.worst().name())));
         fluids(site.description(), signs);
-        signs.addAll(WaterReading.at(site, wettest));
+        signs.addAll(WaterReading.at(site, wettest, standIns));
         Wetness wetness = Wetness.of(signs, wettest.isPresent());
         if (wetness.state() == Wetness.State.UNKNOWN) {
             signs.forEach(sign -> sign.ask().ifPresent(ask -> site.ask(Factor.ENVIRONMENT, ask.text(), ask.why(),
@@ -84,7 +88,7 @@ final class EnvironmentJudge {
                 .max(Comparator.comparingInt(one -> one.wetness().rank()));
     }
 
-    private static void zone(Site site, ZoneTable.Zone wettest, List<Sign> signs) {
+    private void zone(Site site, ZoneTable.Zone wettest, List<Sign> signs) {
         String words = String.format(Locale.ROOT, "zone %s: %s, %s", wettest.word(), wettest.wetness().code(),
                 wettest.wetness().meaning());
         if (wettest.wetness().rank() >= POOLED) {
@@ -96,28 +100,28 @@ final class EnvironmentJudge {
         }
     }
 
-    private static void controlled(Site site, ZoneTable.Zone zone, String words, List<Sign> signs) {
+    private void controlled(Site site, ZoneTable.Zone zone, String words, List<Sign> signs) {
         Stated<Humidity> humidity = site.description().environment().field(Environment::humidity);
         if (humidity.isMissing() || humidity.isNone()) {
             signs.add(Sign.open(words + "; but no humidity is stated"));
             return;
         }
-        double greatest = humidity.candidates().stream().mapToDouble(EnvironmentJudge::greatest).max().orElseThrow();
-        if (greatest > DRY) {
+        double greatest = humidity.candidates().stream().mapToDouble(this::greatest).max().orElseThrow();
+        if (greatest > dry) {
             signs.add(Sign.comes(String.format(Locale.ROOT, "%s; but the humidity stated, up to %.0f %%, is above %.0f %%",
-                    words, greatest * 100, DRY * 100)));
+                    words, greatest * 100, dry * 100)));
             return;
         }
         signs.add(Sign.dry(String.format(Locale.ROOT, "%s; humidity on record, up to %.0f %%", words, greatest * 100)));
         if (greatest > 0 && !zone.word().equals(VACUUM)) {
-            signs.add(new CondensationReading(site).onMetal(zone, greatest));
+            signs.add(new CondensationReading(site, standIns).onMetal(zone, greatest));
         }
     }
 
     /** Greatest relative humidity that a statement allows: the word dry stands for the limit of the driest class. */
-    private static double greatest(Humidity humidity) {
-        boolean dry = humidity.word().filter(Humidity.HumidityWord.DRY::equals).isPresent();
-        return humidity.relative().map(Range::highest).orElse(dry ? DRY : 1.0);
+    private double greatest(Humidity humidity) {
+        boolean saidDry = humidity.word().filter(Humidity.HumidityWord.DRY::equals).isPresent();
+        return humidity.relative().map(Range::highest).orElse(saidDry ? dry : 1.0);
     }
 
     private void fluids(PartDescription description, List<Sign> signs) {

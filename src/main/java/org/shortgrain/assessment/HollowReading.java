@@ -3,6 +3,7 @@ package org.shortgrain.assessment;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.shortgrain.mechanics.Band;
@@ -18,6 +19,7 @@ import org.shortgrain.part.Opening;
 import org.shortgrain.part.ProfilePoint;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
+import org.shortgrain.reference.StandIns;
 
 /**
  * A hollow as the description states it, in the terms of the computation.
@@ -62,11 +64,12 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
      *
      * @param site   the place, for what is taken for granted
      * @param stated the drainage there
+     * @param standIns the roll that stands for one that is not stated
      */
-    static HollowReading of(Site site, Drainage stated) {
+    static HollowReading of(Site site, Drainage stated, StandIns standIns) {
         List<Opening> openings = stated.opening().candidates();
         Opening worst = WORST_FIRST.stream().filter(openings::contains).findFirst().orElse(Opening.UP);
-        Optional<List<Rest>> rests = rests(site, stated);
+        Optional<List<Rest>> rests = rests(site, stated, standIns.of("roll"));
         return new HollowReading(worst, openings.size() == 1, shape(stated, worst), rests.orElse(List.of(Rest.any())),
                 rests.isPresent());
     }
@@ -117,36 +120,39 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
         return Declared.of(stated).filter(given -> given.value().low() > 0);
     }
 
-    private static Optional<List<Rest>> rests(Site site, Drainage stated) {
+    private static Optional<List<Rest>> rests(Site site, Drainage stated, StandIns.StandIn roll) {
         Stated<Attitudes> attitudes = stated.attitude();
         if (attitudes.field(Attitudes::ground).isMissing() || attitudes.field(Attitudes::flight).isMissing()) {
             return Optional.empty();
         }
         List<Rest> rests = new ArrayList<>();
-        boolean whole = add(site, attitudes, Attitudes::ground, ON_GROUND, rests)
-                && add(site, attitudes, Attitudes::flight, IN_FLIGHT, rests)
-                && add(site, attitudes, Attitudes::parked, PARKED, rests)
-                && add(site, attitudes, Attitudes::transport, IN_TRANSPORT, rests);
+        boolean whole = add(site, attitudes, Attitudes::ground, ON_GROUND, roll, rests)
+                && add(site, attitudes, Attitudes::flight, IN_FLIGHT, roll, rests)
+                && add(site, attitudes, Attitudes::parked, PARKED, roll, rests)
+                && add(site, attitudes, Attitudes::transport, IN_TRANSPORT, roll, rests);
         return whole && !rests.isEmpty() ? Optional.of(rests) : Optional.empty();
     }
 
     /** Adds an attitude; false where it is stated only in part. One that is not stated, or stated as none, adds nothing. */
     private static boolean add(Site site, Stated<Attitudes> attitudes, Function<Attitudes, Stated<Attitude>> which,
-            String name, List<Rest> rests) {
+            String name, StandIns.StandIn standIn, List<Rest> rests) {
         Stated<Attitude> one = attitudes.field(which);
         if (!one.isKnown()) {
             return true;
         }
         Optional<Band> pitch = angle(one.field(Attitude::pitch));
-        Optional<Band> roll = angle(one.field(Attitude::roll));
+        Optional<Band> roll = one.field(Attitude::roll).isNone() ? Optional.of(Band.exact(0))
+                : angle(one.field(Attitude::roll));
         if (pitch.isEmpty()) {
             return false;
         }
         if (roll.isEmpty()) {
-            site.ledger().assume(site.id() + ": " + name + " the roll is not stated; 0 degrees are taken",
-                    org.shortgrain.review.Assumption.Effect.UNKNOWN);
+            site.ledger().assume(String.format(Locale.ROOT, "%s: %s the roll is not stated; up to %.0f degrees to either side are"
+                    + " taken, the worst of which counts", site.id(), name, standIn.value()),
+                    org.shortgrain.review.Assumption.Effect.CONSERVATIVE, standIn.source());
         }
-        rests.add(Rest.of(name, pitch.get(), roll.orElse(Band.exact(0))));
+        double most = Math.toRadians(standIn.value());
+        rests.add(Rest.of(name, pitch.get(), roll.orElse(new Band(0, -most, most))));
         return true;
     }
 

@@ -169,7 +169,8 @@ public final class Reviewer {
         MissingFields.ask(minimum, description, ledger);
         Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
         MaterialReading.Found material = materials.read(description);
-        EnvironmentJudge environment = new EnvironmentJudge(knowledge.tables().zones(), knowledge.tables().fluids());
+        EnvironmentJudge environment = new EnvironmentJudge(knowledge.tables());
+        Protection protection = new Protection(knowledge.tables().protectionCredits());
         Part part = new Part(description, material.metal(), route, environment.zone(description, Optional.empty()));
         double factor = thresholdFactor(description, ledger);
         Map<GrainDirection, Limit> limits = Limit.of(description, material.answer());
@@ -191,9 +192,11 @@ public final class Reviewer {
             FactorJudgement wet = environment.judge(site, zone).judgement();
             FactorJudgement prone = materialJudgement(pulled, material);
             List<Computed> computed = ledger.calculations().stream().skip(before).map(Calculation::computed).toList();
-            places.add(new Place(part, feature, id, pulled.all(), zone, prone, judged.judgement(), wet,
-                    judged.tensions(), computed));
-            reviews.add(new FeatureReview(id, what(feature), prone, judged.judgement(), wet, judged.directions()));
+            Place place = protection.beside(new Place(part, feature, id, pulled.all(), zone, prone, judged.judgement(), wet,
+                    judged.tensions(), computed), ledger);
+            places.add(place);
+            reviews.add(new FeatureReview(id, what(feature), prone, place.stress(), place.environment(),
+                    judged.directions()));
             service.look(site, judged.directions(), places.get(i), material.answer());
         }
         return new Examined(ledger, material, part, places, reviews, service, limits);

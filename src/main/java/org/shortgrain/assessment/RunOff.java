@@ -3,15 +3,19 @@ package org.shortgrain.assessment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.water.DrainHole;
 import org.shortgrain.mechanics.water.DrainTime;
 import org.shortgrain.mechanics.water.Hole;
 import org.shortgrain.mechanics.water.StandingWater;
+import org.shortgrain.part.Attitude;
 import org.shortgrain.part.Attitudes;
 import org.shortgrain.part.Drainage;
 import org.shortgrain.part.Opening;
+import org.shortgrain.part.Stated;
 
 /**
  * Whether water runs off from a hollow, over its rim or through its drain holes.
@@ -91,11 +95,14 @@ record RunOff(Site site, Drainage stated, HollowReading hollow, List<DrainReadin
             return Sign.dry("drains: " + words);
         }
         boolean faces = opens(Opening.UP) || opens(Opening.CLOSED);
-        if (faces && hollow.declared() && leastKept(caught) > DrainHole.film()) {
+        if (faces && hollow.declared() && !rollOpen() && leastKept(caught) > DrainHole.film()) {
             return Sign.stands("water stays behind the drain holes: " + words + why());
         }
         return halfDeclared() ? Sign.open("water may stay: " + words + why(), new Sign.Ask("How is the part pitched at "
                 + site.id() + " in each attitude that is stated?", "what stays behind its drain holes follows from it",
+                stated.attitude().at())) : rollOpen() ? Sign.open("water may stay: " + words + why(), new Sign.Ask(
+                "How far does " + site.id() + " roll to either side in each attitude that is stated?",
+                "no roll is stated, and the worst of those that may be leaves water behind the drain holes",
                 stated.attitude().at())) : Sign.open("water may stay: " + words + why());
     }
 
@@ -111,6 +118,13 @@ record RunOff(Site site, Drainage stated, HollowReading hollow, List<DrainReadin
     private boolean halfDeclared() {
         return !hollow.declared() && !stated.attitude().field(Attitudes::ground).isMissing()
                 && !stated.attitude().field(Attitudes::flight).isMissing();
+    }
+
+    /** Some attitude that is stated has no roll. */
+    private boolean rollOpen() {
+        Stream<Function<Attitudes, Stated<Attitude>>> all = Stream.of(Attitudes::ground, Attitudes::flight, Attitudes::parked,
+                Attitudes::transport);
+        return all.map(stated.attitude()::field).anyMatch(one -> one.isKnown() && one.field(Attitude::roll).isMissing());
     }
 
     /** Least depth that stays when every hole that may count does, one of unknown place at its best (m). */

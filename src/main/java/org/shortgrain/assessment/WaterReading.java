@@ -13,6 +13,7 @@ import org.shortgrain.part.Filling;
 import org.shortgrain.part.Opening;
 import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Stated;
+import org.shortgrain.reference.StandIns;
 import org.shortgrain.reference.ZoneTable;
 
 /**
@@ -29,12 +30,14 @@ final class WaterReading {
     private final Site site;
     private final Drainage stated;
     private final Optional<ZoneTable.Zone> zone;
+    private final StandIns standIns;
     private final List<Sign> signs = new ArrayList<>();
 
-    private WaterReading(Site site, Drainage stated, Optional<ZoneTable.Zone> zone) {
+    private WaterReading(Site site, Drainage stated, Optional<ZoneTable.Zone> zone, StandIns standIns) {
         this.site = site;
         this.stated = stated;
         this.zone = zone;
+        this.standIns = standIns;
     }
 
     /**
@@ -42,8 +45,9 @@ final class WaterReading {
      *
      * @param site the place
      * @param zone the wettest of its zones; empty if none is stated
+     * @param standIns what stands for what is not stated
      */
-    static List<Sign> at(Site site, Optional<ZoneTable.Zone> zone) {
+    static List<Sign> at(Site site, Optional<ZoneTable.Zone> zone, StandIns standIns) {
         Stated<Drainage> stated = site.feature().drainage();
         if (stated.isNone()) {
             return List.of(Sign.dry("water cannot stand here, as stated"));
@@ -52,7 +56,7 @@ final class WaterReading {
             return List.of(Sign.open(stated.isMissing() ? "whether water stands here is not stated"
                     : "which of several statements on its drainage holds is not stated"));
         }
-        return new WaterReading(site, stated.single().get(), zone).read();
+        return new WaterReading(site, stated.single().get(), zone, standIns).read();
     }
 
     private List<Sign> read() {
@@ -102,7 +106,7 @@ final class WaterReading {
     }
 
     private List<Sign> hollow() {
-        HollowReading hollow = HollowReading.of(site, stated);
+        HollowReading hollow = HollowReading.of(site, stated, standIns);
         Optional<Caught> trapped = hollow.shape().map(shape -> Caught.of(site, hollow, shape, List.of()));
         if (stated.filledWith().isKnown()) {
             return List.of(filled(trapped));
@@ -110,7 +114,7 @@ final class WaterReading {
         List<DrainReading> drains = stated.drainHoles().candidates().stream().flatMap(List::stream)
                 .map(hole -> DrainReading.of(site, hole, hollow)).toList();
         RunOff runOff = new RunOff(site, stated, hollow, drains);
-        return hollow.opening() == Opening.CLOSED ? new ClosedHollow(runOff, zone).signs(trapped)
+        return hollow.opening() == Opening.CLOSED ? new ClosedHollow(runOff, zone, standIns).signs(trapped)
                 : List.of(runOff.open(trapped));
     }
 

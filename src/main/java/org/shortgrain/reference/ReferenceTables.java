@@ -29,6 +29,7 @@ public final class ReferenceTables {
     private final StandIns standIns;
     private final AnswerTable answers;
     private final FindingOut findingOut;
+    private final ProtectionCredits protectionCredits;
     private final TemperRules temperRules;
     private final Ageing ageing;
     private final TemperEvidence temperEvidence;
@@ -55,6 +56,7 @@ public final class ReferenceTables {
         this.standIns = StandIns.read(csv, sources);
         this.answers = AnswerTable.read(csv, sources);
         this.findingOut = FindingOut.read(csv, sources);
+        this.protectionCredits = ProtectionCredits.read(csv, sources);
         this.temperRules = TemperRules.read(csv, sources, materials, relief);
         this.ageing = Ageing.read(csv, sources, materials);
         this.temperEvidence = TemperEvidence.read(csv, sources, materials.alloys(), materials.forms());
@@ -167,6 +169,11 @@ public final class ReferenceTables {
     /** {@return how an open datum is found out} */
     public FindingOut findingOut() {
         return findingOut;
+    }
+
+    /** {@return what measures of protection are credited with} */
+    public ProtectionCredits protectionCredits() {
+        return protectionCredits;
     }
 
     /** {@return what tempers go with: alloys and forms} */

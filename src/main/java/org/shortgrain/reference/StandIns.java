@@ -25,13 +25,26 @@ public final class StandIns {
     static StandIns read(Csv csv, Sources sources) {
         StandIns table = new StandIns();
         for (Row row : csv.read("data/stand-ins.csv", "key", "value", "unit", "meaning", "source", "clause", "status")) {
-            StandIn one = new StandIn(row.requiredNumber("value", 0, 1, 1), row.required("meaning"),
-                    row.citation(sources));
+            StandIn one = new StandIn(value(row), row.required("meaning"), row.citation(sources));
             if (table.byKey.put(row.required("key"), one) != null) {
                 row.fault("key " + row.text("key") + " stands twice");
             }
         }
         return table;
+    }
+
+    /** Shares stay between nothing and all; the other ends are wide, against slips of the pen. */
+    private static double value(Row row) {
+        return switch (row.required("unit")) {
+            case "1" -> row.requiredNumber("value", 0, 1, 1);
+            case "deg" -> row.requiredNumber("value", 0, 45, 1);
+            case "degC" -> row.requiredNumber("value", -60, 60, 1);
+            case "1/year" -> row.requiredNumber("value", 1, 10_000, 1);
+            default -> {
+                row.fault("unit " + row.text("unit") + " is not one of 1, deg, degC, 1/year");
+                yield 0;
+            }
+        };
     }
 
     /**

@@ -280,6 +280,25 @@ class WetnessTest {
         assertEquals(70.63, 2 / cubicFoot, 5e-3);
     }
 
+    /** The same pocket, which drains level across: 80 mm wide, at 5 degrees 7.0 mm of water stand along one side. */
+    @Test
+    void aRollThatIsNotStatedIsTakenAtItsWorstAndAskedFor() {
+        Review review = review(part(POCKET, NOSE_UP.replace(", roll: 0 deg", ""), GOOD_HOLE, OPEN));
+        assertWetness("unknown", FactorState.UNKNOWN, review);
+        assertEquals(80e-3 * Math.tan(Math.toRadians(5)), high(review, "water.standing-depth"), 0.3e-3);
+        assertTrue(review.questions().stream().anyMatch(one -> one.text().contains("roll to either side")),
+                () -> "" + review.questions());
+        assertTrue(review.assumptions().stream().anyMatch(one -> one.text().contains("up to 5 degrees to either side")),
+                () -> "" + review.assumptions());
+        assertFalse(raised(review).contains("DRAINAGE-25"), "what is taken for granted is no finding");
+    }
+
+    @Test
+    void aRollThatIsStatedAsNoneIsLevel() {
+        assertWetness("dry", FactorState.ABSENT,
+                review(part(POCKET, NOSE_UP.replace("roll: 0 deg", "roll: none"), GOOD_HOLE, OPEN)));
+    }
+
     @Test
     void nothingDeclaredNeverDrainsAndIsNeverDry() {
         for (String drainage : List.of("drainage: unknown", "drainage: {holds_water: unknown}", "drainage: {opening: unknown}",

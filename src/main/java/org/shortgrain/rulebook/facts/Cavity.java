@@ -121,6 +121,13 @@ public record Cavity(Stated<Drainage> stated) {
         return attitude(Attitudes::ground).isMissing() || attitude(Attitudes::flight).isMissing();
     }
 
+    /** {@return whether some attitude that is stated has no roll, so that one was taken for it} */
+    public boolean isRollOpen() {
+        return Stream.<Stated<Attitude>>of(attitude(Attitudes::ground), attitude(Attitudes::flight),
+                attitude(Attitudes::parked), attitude(Attitudes::transport))
+                .anyMatch(one -> one.isKnown() && one.field(Attitude::roll).isMissing());
+    }
+
     /** {@return whether its floor certainly lies flat on the ground: tilted by less than 1 degree either way} */
     public boolean liesFlat() {
         Stated<Attitude> ground = attitude(Attitudes::ground);
