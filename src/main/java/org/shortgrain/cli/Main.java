@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -16,11 +17,14 @@ import picocli.CommandLine.IVersionProvider;
 /** Entry point of the command line. */
 @Command(name = "shortgrain", versionProvider = Main.Version.class, mixinStandardHelpOptions = true,
         description = "Judges whether a metallic part can fail by stress-corrosion cracking.",
-        subcommands = {ReviewCommand.class, MaterialCommand.class, RulesCommand.class, StartCommand.class,
-            SchemaCommand.class, SignCommand.class, VerifyCommand.class},
         footer = {"", "Exit codes: 0 sign-off possible; 1 objection; 2 wrong usage; 3 cannot be judged;",
-            "65 description invalid; 66 description missing; 70 internal error; 74 cannot write."})
+            "4 verification failed; 65 description invalid; 66 description missing;",
+            "70 internal error; 74 cannot write."})
 public final class Main {
+
+    /** The commands, in the order of the help. */
+    private static final List<Class<?>> COMMANDS = List.of(ReviewCommand.class, MaterialCommand.class,
+            RulesCommand.class, StartCommand.class, SchemaCommand.class, SignCommand.class, VerifyCommand.class);
 
     /**
      * Runs a command and ends the process with its exit code.
@@ -49,6 +53,7 @@ public final class Main {
      */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine line = new CommandLine(new Main(), Ahead.of(arguments));
+        commands(arguments).forEach(line::addSubcommand);
         line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler(Main::wrongUsage);
         line.setExecutionExceptionHandler(Main::failed);
@@ -57,6 +62,13 @@ public final class Main {
             return ExitCode.USAGE.code();
         }
         return line.execute(arguments);
+    }
+
+    /** The command that is asked for, where its name stands first: reading off the others would delay it. Else all. */
+    private static List<Class<?>> commands(String... arguments) {
+        List<Class<?>> asked = COMMANDS.stream().filter(one -> arguments.length > 0
+                && one.getSimpleName().equalsIgnoreCase(arguments[0] + "Command")).toList();
+        return asked.isEmpty() ? COMMANDS : asked;
     }
 
     private static int wrongUsage(CommandLine.ParameterException wrong, String... arguments) {
