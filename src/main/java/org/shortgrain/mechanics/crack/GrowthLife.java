@@ -2,7 +2,7 @@ package org.shortgrain.mechanics.crack;
 
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.shortgrain.mechanics.GaussLegendre;
 
 /** Time that a crack takes from one depth to another: {@code t = integral of da / v(K(a))}. */
 public final class GrowthLife {
@@ -12,7 +12,7 @@ public final class GrowthLife {
      * closed forms of the tests are met within 1e-8.
      */
     private static final int GAUSS_POINTS = 10;
-    private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
+    private static final GaussLegendre GAUSS = new GaussLegendre(GAUSS_POINTS);
 
     private GrowthLife() {
     }
@@ -49,6 +49,6 @@ public final class GrowthLife {
     }
 
     private static double piece(IntensityCurve curve, GrowthLaw law, double from, double to) {
-        return GAUSS.legendre(GAUSS_POINTS, from, to).integrate(a -> 1 / law.velocity(curve.at(a)));
+        return GAUSS.integral(a -> 1 / law.velocity(curve.at(a)), from, to);
     }
 }

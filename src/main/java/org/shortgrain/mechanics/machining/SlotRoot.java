@@ -1,8 +1,7 @@
 package org.shortgrain.mechanics.machining;
 
 import java.util.function.DoubleUnaryOperator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.shortgrain.mechanics.GaussLegendre;
 
 /**
  * Elastic stress at the root of a narrow slot that is cut into stressed metal.
@@ -30,7 +29,7 @@ public final class SlotRoot {
     private static final double FAR_SHARE = 0.78;
 
     /** The integrand is smooth after the substitution; 40 points carry it to rounding between two kinks. */
-    private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(40, 0, 1);
+    private static final GaussLegendre GAUSS = new GaussLegendre(40);
 
     private SlotRoot() {
     }
@@ -42,12 +41,12 @@ public final class SlotRoot {
      * @param depth  depth of the slot, m
      */
     public static double stressIntensity(DoubleUnaryOperator stress, double depth) {
-        return GAUSS.integrate(u -> {
+        return GAUSS.integral(u -> {
             double ratio = u * u;
             double weight = 2 / Math.sqrt(2 * Math.PI * depth * ratio)
                     * (1 + M1 * Math.sqrt(ratio) + M2 * ratio + M3 * ratio * Math.sqrt(ratio));
             return stress.applyAsDouble(depth * (1 - ratio)) * weight * 2 * depth * u;
-        });
+        }, 0, 1);
     }
 
     /**
