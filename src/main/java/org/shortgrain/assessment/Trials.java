@@ -1,11 +1,15 @@
 package org.shortgrain.assessment;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.part.reader.PartReader;
 import org.shortgrain.part.reader.Reading;
+import org.shortgrain.reference.MaterialAnswer;
+import org.shortgrain.reference.ReferenceTables;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
@@ -21,6 +25,7 @@ public final class Trials {
 
     private final Reviewer reviewer;
     private final PartReader reader;
+    private final DecisiveQuestions questions;
     private final Map<String, Optional<Trial>> done = new ConcurrentHashMap<>();
 
     /**
@@ -31,6 +36,7 @@ public final class Trials {
     public Trials(Reviewer reviewer) {
         this.reviewer = reviewer;
         this.reader = new PartReader(reviewer.knowledge().vocabularies());
+        this.questions = new DecisiveQuestions(this);
     }
 
     Reviewer reviewer() {
@@ -58,6 +64,29 @@ public final class Trials {
                 ? Optional.of(new Trial(part, read, reviewer.trial(read.description()))) : Optional.empty();
     }
 
+    /**
+     * {@return the verdict of a description with its open questions decided, as a review of it draws it}
+     *
+     * @param trial the description
+     */
+    public Verdict verdict(Trial trial) {
+        return questions.verdict(trial);
+    }
+
+    /**
+     * {@return what the tables say of the material of a description}
+     *
+     * @param trial the description
+     */
+    public MaterialAnswer material(Trial trial) {
+        return reviewer.materials().read(trial.read().description()).answer();
+    }
+
+    /** {@return the reference tables} */
+    public ReferenceTables tables() {
+        return reviewer.knowledge().tables();
+    }
+
     /** {@return how many different descriptions were reviewed} */
     public int count() {
         return done.size();
@@ -72,6 +101,11 @@ public final class Trials {
      */
     public record Trial(EditableDescription part, Reading.Read read, Review review) {
 
+        /** {@return the part as described} */
+        public PartDescription description() {
+            return read.description();
+        }
+
         /** {@return the verdict if no question were open} */
         public Verdict free() {
             if (review.count(Grade.OBJECTION) > 0) {
@@ -81,7 +115,7 @@ public final class Trials {
         }
 
         /** {@return the questions that may change the verdict} */
-        public java.util.List<Question> asked() {
+        public List<Question> asked() {
             return review.questions().stream().filter(one -> one.role() == Question.Role.JUDGING).toList();
         }
     }

@@ -23,7 +23,7 @@ import picocli.CommandLine.IVersionProvider;
 public final class Main {
 
     /** The commands, in the order of the help. */
-    private static final List<Class<?>> COMMANDS = List.of(ReviewCommand.class, MaterialCommand.class,
+    private static final List<Class<?>> COMMANDS = List.of(ReviewCommand.class, RemediesCommand.class, MaterialCommand.class,
             RulesCommand.class, StartCommand.class, SchemaCommand.class, SignCommand.class, VerifyCommand.class);
 
     /**

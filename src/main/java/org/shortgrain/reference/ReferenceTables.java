@@ -30,6 +30,7 @@ public final class ReferenceTables {
     private final AnswerTable answers;
     private final FindingOut findingOut;
     private final ProtectionCredits protectionCredits;
+    private final RemedyCatalogue remedies;
     private final TemperRules temperRules;
     private final Ageing ageing;
     private final TemperEvidence temperEvidence;
@@ -57,6 +58,7 @@ public final class ReferenceTables {
         this.answers = AnswerTable.read(csv, sources);
         this.findingOut = FindingOut.read(csv, sources);
         this.protectionCredits = ProtectionCredits.read(csv, sources);
+        this.remedies = RemedyCatalogue.read(csv, sources);
         this.temperRules = TemperRules.read(csv, sources, materials, relief);
         this.ageing = Ageing.read(csv, sources, materials);
         this.temperEvidence = TemperEvidence.read(csv, sources, materials.alloys(), materials.forms());
@@ -164,6 +166,11 @@ public final class ReferenceTables {
     /** {@return what may be answered to a question} */
     public AnswerTable answers() {
         return answers;
+    }
+
+    /** {@return the kinds of change that clear a finding} */
+    public RemedyCatalogue remedies() {
+        return remedies;
     }
 
     /** {@return how an open datum is found out} */

@@ -40,6 +40,15 @@ public final class EditableDescription {
         return new YamlText(new Problems(source.name())).compose(source.bytes()).map(EditableDescription::new);
     }
 
+    /**
+     * {@return the description in a text; empty if it is not YAML}
+     *
+     * @param yaml the text
+     */
+    public static Optional<EditableDescription> of(String yaml) {
+        return of(new SourceFile("description", yaml.getBytes(StandardCharsets.UTF_8)));
+    }
+
     Node root() {
         return root;
     }
