@@ -12,6 +12,7 @@ import org.shortgrain.mechanics.water.DrainHole;
 import org.shortgrain.part.Drainage;
 import org.shortgrain.part.Environment;
 import org.shortgrain.part.Feature;
+import org.shortgrain.part.FeatureKind;
 import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
 import org.shortgrain.part.Form;
@@ -42,6 +43,8 @@ final class Candidates {
 
     private static final Set<FitKind> PRESSED = EnumSet.of(FitKind.PRESS_BUSHING, FitKind.SHRINK_BUSHING,
             FitKind.EXPANDED_BUSHING, FitKind.PRESS_PIN, FitKind.INTERFERENCE_FASTENER);
+    private static final Set<FeatureKind> BORES = EnumSet.of(FeatureKind.LUG_BORE, FeatureKind.BOLT_HOLE, FeatureKind.BORE,
+            FeatureKind.THREADED_HOLE, FeatureKind.EAR);
     /** Temperature of the shop (degC), at which limits are measured. */
     private static final double SHOP = 20;
     /** Least thickness of a shim (m): common practice. */
@@ -273,7 +276,8 @@ final class Candidates {
         if (gaps > 0) {
             shim(path, id, gaps);
         }
-        feature.drainage().single().ifPresent(drainage -> water(path + "/drainage", id, drainage));
+        feature.drainage().single().ifPresent(drainage -> water(path + "/drainage", id, drainage,
+                feature.what().any(BORES::contains)));
     }
 
     private void fit(String path, String id, Fit fit) {
@@ -335,24 +339,31 @@ final class Candidates {
                 }));
     }
 
-    private void water(String path, String id, Drainage drainage) {
+    /** A bore is no hollow to be drained by another hole: it is turned or filled. */
+    private void water(String path, String id, Drainage drainage, boolean bore) {
         boolean cup = drainage.holdsWater().is(true) || drainage.opening().isOneOf(Opening.UP, Opening.SIDE, Opening.CLOSED);
         if (!cup) {
             return;
         }
         String least = String.format(Locale.ROOT, "%.3f mm", DrainHole.LEAST / MILLI);
         String wetted = "Water still comes where the zone is wet: draining shortens the wetness, it does not make the place dry.";
-        found.add(new Candidate(catalogue.of("drain"), "drain hole of " + least + " at the lowest point of " + id
-                + ", vented, with the way out going on", Optional.of(id), Optional.empty(), List.of(wetted,
-                        "What stays behind the hole is in the calculations of the new review."),
-                now -> new Edits(now).removeIfThere(path + "/holds_water").set(path + "/drain_holes", "[{diameter: " + least
-                        + ", at_lowest_point: true, path_continues: true}]").set(path + "/vented", "true").patch()));
+        if (!bore) {
+            found.add(drained(path, id, least, wetted));
+        }
         found.add(new Candidate(catalogue.of("turn"), id + " turned so that it opens down", Optional.of(id), Optional.empty(),
                 List.of(wetted), now -> new Edits(now).removeIfThere(path + "/holds_water").set(path + "/opening", "down").patch()));
         found.add(new Candidate(catalogue.of("fill"), id + " filled with sealant bonded to a primed wall", Optional.of(id),
                 Optional.empty(), List.of("Water behind a bond that fails is not seen: inspect it."),
                 now -> new Edits(now).removeIfThere(path + "/holds_water").set(path + "/filled_with", "sealant")
                         .set(path + "/filling_bonded", "true").patch()));
+    }
+
+    private Candidate drained(String path, String id, String least, String wetted) {
+        return new Candidate(catalogue.of("drain"), "drain hole of " + least + " at the lowest point of " + id
+                + ", vented, with the way out going on", Optional.of(id), Optional.empty(), List.of(wetted,
+                        "What stays behind the hole is in the calculations of the new review."),
+                now -> new Edits(now).removeIfThere(path + "/holds_water").set(path + "/drain_holes", "[{diameter: " + least
+                        + ", at_lowest_point: true, path_continues: true}]").set(path + "/vented", "true").patch());
     }
 
     private void wetInstallation(List<Feature> features) {

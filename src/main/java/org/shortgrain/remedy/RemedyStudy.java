@@ -81,8 +81,14 @@ public final class RemedyStudy {
         List<Tried> singles = tried(asIs, candidates.stream().map(List::of).toList(), count);
         List<Tried> all = new ArrayList<>(singles);
         List<Tried> useful = singles.stream().filter(one -> helps(asIs, one)).toList();
-        for (int size = 2; size <= LARGEST && all.stream().noneMatch(this::clears); size++) {
-            all.addAll(tried(asIs, branches(asIs, useful, size), count));
+        boolean enough = singles.stream().anyMatch(this::clears);
+        List<List<Candidate>> clearing = new ArrayList<>();
+        for (int size = 2; size <= LARGEST && !enough; size++) {
+            List<List<Candidate>> open = branches(asIs, useful, size).stream()
+                    .filter(one -> clearing.stream().noneMatch(one::containsAll)).toList();
+            List<Tried> made = tried(asIs, open, count);
+            made.stream().filter(this::clears).forEach(one -> clearing.add(one.changes()));
+            all.addAll(made);
         }
         List<Remedy> ranked = ranked(asIs, before, all.stream().filter(one -> helps(asIs, one)).toList());
         return new Remedies(asIs.review().part(), input, before, List.copyOf(objections(asIs)),
