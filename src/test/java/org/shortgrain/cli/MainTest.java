@@ -61,6 +61,28 @@ class MainTest {
     }
 
     @Test
+    void aRemedyIsShownWithItsPatchAndTheChangedDescriptionGetsTheVerdictThatWasStated() {
+        Path sample = SAMPLES.resolve("sponson-bulkhead-tray.yaml");
+        Ran study = run("remedies", sample, "--patch");
+        assertEquals(0, study.code(), study.err());
+        assertTrue(study.out().contains("R-01*") && study.out().contains("{\"op\": \"replace\""), study.out());
+        assertEquals("", study.err(), "quiet where nobody watches");
+        Ran applied = run("remedies", sample, "--apply", "R-01", "--out", folder);
+        assertEquals(0, applied.code(), applied.err());
+        Ran review = run("review", folder.resolve("sponson-bulkhead-tray.r-01.yaml"), "--out", folder, "--format", "text");
+        assertEquals(0, review.code(), review.err());
+    }
+
+    @Test
+    void aStudyAsDataAndAnUnknownRemedyAreAnswered() {
+        Path sample = SAMPLES.resolve("sponson-bulkhead-tray.yaml");
+        Ran data = run("remedies", sample, "--format", "json", "--out", "-");
+        assertTrue(data.out().startsWith("{") && data.out().contains("\"format\": \"shortgrain-remedies\""), data.err());
+        assertEquals(2, run("remedies", sample, "--apply", "R-99").code());
+        assertEquals(66, run("remedies", folder.resolve("none.yaml")).code());
+    }
+
+    @Test
     void withSeveralPartsTheWorstStands() {
         Ran ran = run("review", SAMPLES.resolve("hatch-hinge-arm.yaml"), SAMPLES.resolve("rudder-horn-bracket.yaml"),
                 "--out", folder, "--format", "text");
