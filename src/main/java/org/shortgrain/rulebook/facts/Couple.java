@@ -105,11 +105,6 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
             return family.equals("titanium");
         }
 
-        /** {@return whether its base metal is an aluminium alloy} */
-        public boolean isAluminium() {
-            return family.startsWith("aluminium");
-        }
-
         /** {@return whether it is bare steel that rusts by itself} */
         public boolean isRusting() {
             return bare && has(Trait.RUSTS);

@@ -32,11 +32,6 @@ public record InspectionPlan(Stated<Inspection> stated) {
         return stated.isNone() || stated.field(Inspection::method).isNone();
     }
 
-    /** {@return whether nothing is stated of a method} */
-    public boolean isMethodOpen() {
-        return stated.field(Inspection::method).isMissing();
-    }
-
     /** {@return the methods planned} */
     public Set<InspectionMethod> methods() {
         return stated.field(Inspection::method).candidates().stream().flatMap(List::stream)

@@ -269,15 +269,6 @@ public record Metal(String alloy, String temper, String family, String stated, b
     }
 
     /**
-     * {@return whether the material may be susceptible along a direction: it is, or nobody knows}
-     *
-     * @param direction the direction
-     */
-    public boolean maySuffer(GrainDirection direction) {
-        return susceptible.get(direction) != FactorState.ABSENT;
-    }
-
-    /**
      * {@return the governing level along a direction; 0 if unknown}
      *
      * @param direction the direction

@@ -50,11 +50,6 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
         return description.part();
     }
 
-    /** {@return whether the part may be safety critical: it is, or its criticality is not stated} */
-    public boolean mayBeSafetyCritical() {
-        return identity().field(Identity::criticality).mayBe(Criticality.SAFETY_CRITICAL);
-    }
-
     /** {@return whether its function names something that pulls for long: a spring, a latch, rigging, an actuator} */
     public boolean isHeldByItsJob() {
         return Wording.names(identity().field(Identity::function), "spring", "latch", "rigging", "actuator", "preload");

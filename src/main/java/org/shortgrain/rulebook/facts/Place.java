@@ -528,11 +528,6 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         return own || listed || route().hasAt(id, "shot_peen");
     }
 
-    /** {@return whether metal is cut here after the last quench for certain} */
-    public boolean isCutAfterQuench() {
-        return route().lastQuench().isPresent() && !route().cutAfterQuench(id).isEmpty();
-    }
-
     /** {@return depth of metal cut here after the last quench, as stated on the card (m); 0 if not stated} */
     public double cutDepth() {
         return route().cutAfterQuench(id).stream().flatMap(step -> step.stated().removes().candidates().stream())

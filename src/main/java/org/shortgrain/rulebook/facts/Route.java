@@ -101,38 +101,6 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
     }
 
     /**
-     * {@return whether some operation stands after a step}
-     *
-     * @param step       the step
-     * @param operations canonical words
-     */
-    public boolean follows(Step step, String... operations) {
-        return all(operations).stream().anyMatch(later -> later.position() > step.position());
-    }
-
-    /**
-     * {@return whether some operation stands before a step}
-     *
-     * @param step       the step
-     * @param operations canonical words
-     */
-    public boolean precedes(Step step, String... operations) {
-        return all(operations).stream().anyMatch(earlier -> earlier.position() < step.position());
-    }
-
-    /**
-     * {@return whether some operation stands after one step and before another}
-     *
-     * @param from       the earlier step
-     * @param to         the later step
-     * @param operations canonical words
-     */
-    public boolean between(Step from, Step to, String... operations) {
-        return all(operations).stream()
-                .anyMatch(step -> step.position() > from.position() && step.position() < to.position());
-    }
-
-    /**
      * {@return whether some operation is done after a step at a place that both share}
      *
      * @param step       the step
