@@ -17,6 +17,8 @@ final class FrontPage {
 
     /** Rows that leave room for the rest of the page. */
     private static final int WORST = 6;
+    /** Places that are named in a row. */
+    private static final int NAMED = 3;
     private static final int FIELDS_PER_ROW = 3;
     private static final String NOTHING = "\u2013";
 
@@ -165,7 +167,7 @@ final class FrontPage {
         for (FindingGroup group : groups) {
             Finding first = group.first();
             Text name = report.links().toFindings(group.ids()).plain(" ").then(report.badge(first.grade()));
-            Text title = Text.of(places(group) + first.title()).then(report.onPage(Links.finding(first.id())));
+            Text title = Text.of(places(report, group) + first.title()).then(report.onPage(Links.finding(first.id())));
             rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(title),
                     Block.Cell.of(first.remedies().stream().findFirst().orElse("")),
                     Block.Cell.of(report.answers(first.factor()))));
@@ -183,8 +185,15 @@ final class FrontPage {
         return blocks;
     }
 
-    private static String places(FindingGroup group) {
-        return group.features().isEmpty() ? "" : String.join(", ", group.features()) + ": ";
+    /** Few enough names to leave the page to what is wrong. */
+    private static String places(Report report, FindingGroup group) {
+        List<String> names = group.features();
+        if (names.isEmpty()) {
+            return "";
+        }
+        List<String> shown = names.subList(0, Math.min(NAMED, names.size()));
+        return (names.size() == shown.size() ? String.join(", ", names) : report.words(Label.AND_MORE,
+                String.join(", ", shown), Integer.toString(names.size() - shown.size()))) + ": ";
     }
 
     private static List<Block> decisive(Report report) {

@@ -174,7 +174,7 @@ class ReviewPdfTest {
 
     @Test
     void figures_state_what_they_show() {
-        for (String title : List.of("GROOVE-1 is pulled across its short grain", "Operations at the wrong place on the card: 60, 90; this order would break no rule of order: 60, 20, 21, 30, 70, 90",
+        for (String title : List.of("GROOVE-1 is pulled across its short grain", "Operations that findings name: 60, 90; this order would break no rule of order: 60, 20, 21, 30, 70, 90",
                 "GROOVE-1, ST: the tension reaches the threshold; the largest part is quench residual after machining",
                 "GROOVE-1, ST: machining leaves tension of 70 MPa at the new surface",
                 "LUG-2: the fit leaves 18 MPa of hoop tension at the bore", "GROOVE-1: water can stand in the pocket")) {

@@ -35,10 +35,12 @@ final class Typesetter {
         return pieces;
     }
 
-    /** A paragraph above a table or list speaks of it and stays with it. */
+    /** A paragraph above a table, a list or small print speaks of it and stays with it. */
     private static boolean introduces(Block block, Block next) {
-        return block instanceof Block.Paragraph
-                && (next instanceof Block.Table || next instanceof Block.Items || next instanceof Block.Signatures);
+        return block instanceof Block.Paragraph paragraph
+                && (next instanceof Block.Table || next instanceof Block.Items || next instanceof Block.Signatures
+                || next instanceof Block.Paragraph small && small.tone() == Block.Tone.FINE
+                        && paragraph.tone() != Block.Tone.FINE);
     }
 
     private static List<Piece> set(Block block, Setting setting) {
