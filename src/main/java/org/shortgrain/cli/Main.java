@@ -24,7 +24,8 @@ public final class Main {
 
     /** The commands, in the order of the help. */
     private static final List<Class<?>> COMMANDS = List.of(ReviewCommand.class, RemediesCommand.class, MaterialCommand.class,
-            RulesCommand.class, StartCommand.class, SchemaCommand.class, SignCommand.class, VerifyCommand.class);
+            RulesCommand.class, StartCommand.class, SchemaCommand.class, SignCommand.class, VerifyCommand.class,
+            CompareCommand.class);
 
     /**
      * Runs a command and ends the process with its exit code.

@@ -1,5 +1,7 @@
 package org.shortgrain.cli;
 
+import java.util.Optional;
+import org.shortgrain.report.change.Comparison;
 import org.shortgrain.report.pdf.ReviewPdf;
 import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Fonts;
@@ -11,9 +13,11 @@ import org.shortgrain.review.Review;
  * @param review   the review, sealed
  * @param input    bytes of the description
  * @param manifest names and hashes of the rulebook's files
+ * @param change   the review against an earlier one; empty if it is not compared
  * @param printed  how the PDF is printed
  * @param wording  words of the PDF
  * @param fonts    parsed fonts, for this thread alone
  */
-record Report(Review review, byte[] input, String manifest, ReviewPdf.Options printed, Wording wording, Fonts fonts) {
+record Report(Review review, byte[] input, String manifest, Optional<Comparison> change,
+        ReviewPdf.Options printed, Wording wording, Fonts fonts) {
 }

@@ -18,7 +18,7 @@ enum ReportFormat {
         @Override
         List<String> write(Report report, OutputStream to) throws IOException {
             PdfWriter.Written written = ReviewPdf.write(report.review(), attachments(report), report.printed(),
-                    report.wording(), report.fonts());
+                    report.wording(), report.fonts(), report.change());
             to.write(written.bytes());
             return written.warnings();
         }

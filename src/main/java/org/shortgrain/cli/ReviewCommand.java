@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.shortgrain.assessment.Knowledge;
@@ -19,6 +20,8 @@ import org.shortgrain.part.reader.PartReader;
 import org.shortgrain.part.reader.Problem;
 import org.shortgrain.part.reader.Reading;
 import org.shortgrain.report.AtomicFile;
+import org.shortgrain.report.change.Comparer;
+import org.shortgrain.report.change.Comparison;
 import org.shortgrain.report.json.ReviewJson;
 import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Fonts;
@@ -61,6 +64,14 @@ final class ReviewCommand implements Callable<Integer> {
             + " description, else today.")
     private String date;
 
+    @Option(names = "--dispositions", paramLabel = "FILE", description = "What was decided on the findings; by default"
+            + " PART.findings.yaml or findings.yaml beside the description.")
+    private Path dispositions;
+
+    @Option(names = "--compared-with", paramLabel = "OLD", description = "An earlier review of the part (report, data or"
+            + " description): the PDF report then says what changed.")
+    private Path comparedWith;
+
     @Mixin
     private PrintOptions print;
 
@@ -101,6 +112,10 @@ final class ReviewCommand implements Callable<Integer> {
             throw new ParameterException(command.commandLine(), "a number names one report: leave out --number, or name"
                     + " one description");
         }
+        if ((dispositions != null || comparedWith != null) && parts.size() > 1) {
+            throw new ParameterException(command.commandLine(), "--dispositions and --compared-with are about one part:"
+                    + " name one description");
+        }
         if (date != null) {
             try {
                 LocalDate.parse(date);
@@ -123,9 +138,11 @@ final class ReviewCommand implements Callable<Integer> {
             err.println(Problem.text(read.warnings()));
         }
         Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
-        Review review = ReviewJson.sealed(desk.reviewer().review(read, input,
-                dateOf(read.description())));
-        Report report = new Report(review, read.source().bytes(), desk.knowledge().rulebook().files().manifest(),
+        Review review = DispositionFile.decided(ReviewJson.sealed(desk.reviewer().review(read, input,
+                dateOf(read.description()))), part, Optional.ofNullable(dispositions));
+        Optional<Comparison> change = Optional.ofNullable(comparedWith)
+                .map(old -> Comparer.compare(EarlierReview.of(old, desk::knowledge), review));
+        Report report = new Report(review, read.source().bytes(), desk.knowledge().rulebook().files().manifest(), change,
                 print.on(review.date()), desk.wording(), desk.fonts());
         return write(part, report);
     }

@@ -1,6 +1,8 @@
 package org.shortgrain.cli;
 
 import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.reference.RulebookTableException;
@@ -31,6 +33,12 @@ final class RulebookOption {
     /** {@return whether a folder is named} */
     boolean isNamed() {
         return folder != null;
+    }
+
+    /** {@return rules and tables, loaded once and only if they are asked for} */
+    Supplier<Knowledge> once() {
+        AtomicReference<Knowledge> loaded = new AtomicReference<>();
+        return () -> loaded.updateAndGet(known -> known != null ? known : knowledge());
     }
 
     /** {@return rules and tables} */

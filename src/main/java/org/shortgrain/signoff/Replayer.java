@@ -90,8 +90,7 @@ public final class Replayer {
             throw new UnreadableDescriptionException(Problem.text(((Reading.Refused) reading).problems()));
         }
         try {
-            Review again = reviewer.review(read, new Review.InputId(name, read.source().sha256()),
-                    recorded.date());
+            Review again = reviewer.review(read, new Review.InputId(name, read.source().sha256()), recorded.date());
             return ReviewJson.sealed(recorded.dispositions().isEmpty() ? again
                     : again.withDispositions(recorded.dispositions()));
         } catch (RuleFailedException failed) {

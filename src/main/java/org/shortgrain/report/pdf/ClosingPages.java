@@ -38,33 +38,37 @@ final class ClosingPages {
         List<Block.Row> rows = new ArrayList<>();
         for (FindingGroup group : FindingGroup.of(report.review().findings())) {
             Finding finding = group.first();
-            if (finding.grade() == Grade.OBJECTION || finding.grade() == Grade.CONDITION) {
-                rows.add(action(report.links().toFindings(group.ids()).plain(" ").then(report.badge(finding.grade())),
+            boolean decided = !Decisions.on(report, group.ids()).isEmpty();
+            if (decided || finding.grade() == Grade.OBJECTION || finding.grade() == Grade.CONDITION) {
+                rows.add(action(report, group.ids(), report.links().toFindings(group.ids()).plain(" ").then(report.badge(finding.grade())),
                         finding.remedies().stream().findFirst().orElse(finding.title()),
                         report.answers(finding.factor())));
             }
         }
         for (Question question : report.review().questions()) {
-            if (question.decisive()) {
-                rows.add(action(report.links().toQuestion(question.id()).plain(" ")
+            if (question.decisive() || report.review().disposition(question.id()).isPresent()) {
+                rows.add(action(report, List.of(question.id()), report.links().toQuestion(question.id()).plain(" ")
                         .then(report.badge(Grade.QUESTION)), question.text(), report.answers(question.factor())));
             }
         }
         if (rows.isEmpty()) {
             return List.of(report.heading(Section.ACTIONS), report.paragraph(Sentence.ACTIONS_NONE));
         }
-        return List.of(report.heading(Section.ACTIONS), report.paragraph(Sentence.ACTIONS_TEXT),
+        return List.of(report.heading(Section.ACTIONS), report.paragraph(report.review().dispositions().isEmpty()
+                        ? Sentence.ACTIONS_TEXT : FollowUp.DECISIONS_TEXT),
                 new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 18), report.column(Label.COLUMN_ACTION, 32),
                         report.column(Label.COLUMN_WHO, 9), report.column(Label.COLUMN_OWNER, 12),
                         report.column(Label.COLUMN_DISPOSITION, 13), report.column(Label.COLUMN_CLOSED, 16)), Block.Headings.TOP_AND_SIDE, rows));
     }
 
-    private static Block.Row action(Text what, String action, String answers) {
-        return Block.Row.of(Block.Cell.of(what), Block.Cell.of(action), Block.Cell.of(answers), ROOM, ROOM, ROOM);
+    private static Block.Row action(Report report, List<String> ids, Text what, String action, String answers) {
+        List<Block.Cell> decided = Decisions.cells(report, ids, ROOM);
+        return Block.Row.of(Block.Cell.of(what), Block.Cell.of(action), Block.Cell.of(answers), decided.get(0),
+                decided.get(1), decided.get(2));
     }
 
     private static List<Block> opinions(Report report) {
-        List<Block.Row> rows = new ArrayList<>();
+        List<Block.Row> rows = new ArrayList<>(Decisions.overruling(report));
         for (int i = 0; i < OPINION_ROWS; i++) {
             rows.add(Block.Row.of(ROOM, ROOM, ROOM, ROOM));
         }

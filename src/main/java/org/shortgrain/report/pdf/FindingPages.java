@@ -54,6 +54,12 @@ final class FindingPages {
         }
         add(rows, report, Label.ROW_REMEDIES, numbered(group.remedies()));
         add(rows, report, Label.ROW_SOURCES, Links.joined(report.links().toSources(group.sources()), "; "));
+        List<Text> decided = Decisions.on(report, group.ids()).stream()
+                .map(one -> alone ? Decisions.sentence(report, one)
+                        : Text.of(one.finding() + AND).then(Decisions.sentence(report, one))).toList();
+        if (!decided.isEmpty()) {
+            rows.add(report.labelled(FollowUp.ROW_DECIDED, decided));
+        }
         if (first.needsConfirmation()) {
             rows.add(report.labelled(Label.ROW_CONFIRM, report.say(Sentence.CONFIRM_TEXT)));
         }

@@ -4,6 +4,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.shortgrain.report.change.Comparison;
 import org.shortgrain.report.pdf.tagged.Attachment;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Fonts;
@@ -69,12 +71,34 @@ public final class ReviewPdf {
      */
     public static PdfWriter.Written write(Review review, List<Attachment> attachments, Options options,
             Wording wording, Fonts fonts) {
-        return PdfWriter.write(manuscript(review, attachments, options, wording), fonts);
+        return write(review, attachments, options, wording, fonts, Optional.empty());
+    }
+
+    /**
+     * {@return the report with what changed against an earlier issue; the same arguments give the same bytes}
+     *
+     * @param review      the review
+     * @param attachments files that the report carries, the description among them
+     * @param options     how it is printed
+     * @param wording     its words
+     * @param fonts       parsed fonts, used by this thread alone
+     * @param change      this review against an earlier one; empty if it is not compared
+     */
+    public static PdfWriter.Written write(Review review, List<Attachment> attachments, Options options,
+            Wording wording, Fonts fonts, Optional<Comparison> change) {
+        return PdfWriter.write(manuscript(review, attachments, options, wording, change), fonts);
     }
 
     static Manuscript manuscript(Review review, List<Attachment> attachments, Options options, Wording wording) {
+        return manuscript(review, attachments, options, wording, Optional.empty());
+    }
+
+    private static Manuscript manuscript(Review review, List<Attachment> attachments, Options options, Wording wording,
+            Optional<Comparison> change) {
         Report report = Report.of(review, attachments, options, wording);
-        return new Manuscript(metadata(report), running(report), options.paper(), blocks(report), attachments);
+        List<Block> blocks = new ArrayList<>(blocks(report));
+        blocks.addAll(ChangePages.blocks(report, change));
+        return new Manuscript(metadata(report), running(report), options.paper(), blocks, attachments);
     }
 
     private static List<Block> blocks(Report report) {
