@@ -5,7 +5,9 @@ import eu.europa.esig.dss.diagnostic.jaxb.XmlObjectModification;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -16,14 +18,19 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSObject;
+import org.apache.pdfbox.cos.COSObjectKey;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.form.PDField;
 
 /** What the updates after a signature did to the file. */
 final class LaterChanges {
 
-    /** A field and the signature that was put into it: numbers of the two objects, at the end of a path. */
-    private static final Pattern SIGNED_FIELD = Pattern.compile("(\\d+ \\d+ R /V \\d+ \\d+ R)$");
+    /** A field into which a signature was put: the number of its object, at the end of a path. */
+    private static final Pattern SIGNED_FIELD = Pattern.compile("(\\d+ \\d+ R) /V \\d+ \\d+ R$");
+    /** Something in the appearance of a field. */
+    private static final Pattern APPEARANCE = Pattern.compile("/Annots (\\d+ \\d+ R) /AP /N [^/]*(/.*)?$");
     private static final String BY_THE_FORM = "/Catalog /AcroForm ";
     private static final int DEEPEST = 12;
 
@@ -34,21 +41,71 @@ final class LaterChanges {
      * {@return changes that are neither a signature nor its appearance, as paths of objects}
      *
      * <p>The library reaches a field on several ways. A new signature that it finds in a field by way of the structure
-     * tree, which it does not know as a way to fields, is the very object that it finds by way of the form.
+     * tree, which it does not know as a way to fields, is the very object that it finds by way of the form; and the
+     * appearance of a field that was empty is part of putting a signature into it.
      *
      * @param revision what the library says of the revision
      */
     static List<String> ofOtherKind(PDFRevisionWrapper revision) {
         Set<String> signed = revision.getPdfSignatureOrFormFillChanges().stream().map(XmlObjectModification::getValue)
-                .filter(path -> path.startsWith(BY_THE_FORM)).flatMap(path -> signedField(path).stream())
+                .filter(path -> path.startsWith(BY_THE_FORM)).flatMap(path -> match(SIGNED_FIELD, path).stream())
                 .collect(Collectors.toSet());
         return revision.getPdfUndefinedChanges().stream().map(XmlObjectModification::getValue)
-                .filter(path -> signedField(path).filter(signed::contains).isEmpty()).toList();
+                .filter(path -> match(SIGNED_FIELD, path).or(() -> match(APPEARANCE, path)).filter(signed::contains).isEmpty())
+                .toList();
     }
 
-    private static Optional<String> signedField(String path) {
-        Matcher end = SIGNED_FIELD.matcher(path);
-        return end.find() ? Optional.of(end.group(1)) : Optional.empty();
+    private static Optional<String> match(Pattern pattern, String path) {
+        Matcher found = pattern.matcher(path);
+        return found.find() ? Optional.of(found.group(1)) : Optional.empty();
+    }
+
+    /**
+     * {@return objects of a signed revision that a later update defines anew though no signature needs that}
+     *
+     * <p>A signature needs the catalogue, the form with its list of fields, and the fields that are signed later. Asked
+     * here apart from the library, since that looks at each object on the first way on which it reaches it.
+     *
+     * @param file the file
+     * @param end  end of the revision, bytes
+     */
+    static List<String> redefined(byte[] file, long end) {
+        if (end >= file.length) {
+            return List.of();
+        }
+        try (PDDocument then = Loader.loadPDF(Arrays.copyOf(file, (int) end)); PDDocument now = Loader.loadPDF(file)) {
+            Set<COSObjectKey> needed = needed(then, now);
+            Map<COSObjectKey, Long> places = now.getDocument().getXrefTable();
+            return then.getDocument().getXrefTable().entrySet().stream()
+                    .filter(entry -> !entry.getValue().equals(places.get(entry.getKey())))
+                    .map(Map.Entry::getKey).filter(key -> !needed.contains(key)).map(COSObjectKey::toString).toList();
+        } catch (IOException | RuntimeException damaged) {
+            return List.of("the file, which cannot be read");
+        }
+    }
+
+    private static Set<COSObjectKey> needed(PDDocument then, PDDocument now) throws IOException {
+        Set<COSObjectKey> keys = new HashSet<>();
+        COSDictionary catalog = then.getDocumentCatalog().getCOSObject();
+        key(then.getDocument().getTrailer().getItem(COSName.ROOT)).ifPresent(keys::add);
+        key(catalog.getItem(COSName.ACRO_FORM)).ifPresent(keys::add);
+        COSDictionary form = catalog.getCOSDictionary(COSName.ACRO_FORM);
+        key(form.getItem(COSName.FIELDS)).ifPresent(keys::add);
+        COSArray fields = form.getCOSArray(COSName.FIELDS);
+        for (int i = 0; i < fields.size(); i++) {
+            COSDictionary field = (COSDictionary) fields.getObject(i);
+            PDField later = now.getDocumentCatalog().getAcroForm().getField(field.getString(COSName.T));
+            boolean signedLater = !field.containsKey(COSName.V) && later != null
+                    && later.getCOSObject().containsKey(COSName.V);
+            if (signedLater) {
+                key(fields.get(i)).ifPresent(keys::add);
+            }
+        }
+        return keys;
+    }
+
+    private static Optional<COSObjectKey> key(COSBase item) {
+        return item instanceof COSObject reference ? Optional.ofNullable(reference.getKey()) : Optional.empty();
     }
 
     /**

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.shortgrain.report.pdf.SignatureRole;
 
 /**
@@ -125,6 +126,11 @@ public final class Verifier {
         entry.ifPresentOrElse(there -> faults.addAll(CmsForm.faults(file, there)),
                 () -> faults.add("it stands in no field of the report"));
         faults.addAll(changeFaults(signature.getPDFRevision()));
+        List<String> redefined = entry.map(there -> LaterChanges.redefined(file, there.end())).orElse(List.of());
+        if (!redefined.isEmpty()) {
+            faults.add("later updates define objects anew that signing leaves alone: "
+                    + redefined.stream().limit(3).collect(Collectors.joining(", ")));
+        }
         if (role.isPresent() && entry.isPresent() && LaterChanges.isRedrawn(file, role.get().field(), entry.get().end())) {
             faults.add("what is seen of the signature was redrawn by a later update");
         }
