@@ -111,7 +111,7 @@ class FollowUpTest {
         assertTrue(noReason.err().contains(".findings.yaml:3:3: reason is missing"), noReason.err());
         Files.writeString(decisions, head(open) + "  F-98: {rule: X, disposition: redesign, reason: r, by: R}\n"
                 + "  " + first.id() + ": {rule: X-01, disposition: redsign, reason: r, by: R}\n");
-        assertTrue(review().err().contains(":4:40: the word \"redsign\" is not known here"), review().err());
+        assertTrue(review().err().contains(":4:35: the word \"redsign\" is not known here"), review().err());
         Files.writeString(decisions, head(open) + "  F-98: {rule: X, disposition: redesign, reason: r, by: R}\n"
                 + "  " + first.id() + ": {rule: X-01, disposition: redesign, reason: r, by: R}\n");
         CommandRun.Ran unknown = review();
