@@ -159,6 +159,7 @@ class FollowUpTest {
         Files.writeString(edited, text.replaceFirst("temper: \"[^\"]*\"", "temper: \"T7351\""));
         CommandRun.Ran ran = CommandRun.run("compare", folder.resolve(PART + ".review.json"), edited);
         assertTrue(ran.out().contains("/material/temper: "), ran.out());
+        assertTrue(ran.out().contains("stands on its own now: "), "what an objection stood for before is not new; " + ran.out());
         CommandRun.Ran report = CommandRun.run("review", edited, "--compared-with", part, "--date", "2026-02-03");
         assertTrue(report.code() == 0 || report.code() == 1 || report.code() == 3, report.err());
         try (PDDocument file = Loader.loadPDF(folder.resolve("edited.review.pdf").toFile())) {

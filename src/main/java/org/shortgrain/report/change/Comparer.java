@@ -175,9 +175,12 @@ public final class Comparer {
 
     private Optional<Fate> fate(Pair<Item> pair, Set<String> rulesNow) {
         if (pair.before().isEmpty()) {
-            return Optional.of(Fate.NEW);
+            return Optional.of(isFolded(before, pair.after().orElseThrow()) ? Fate.UNFOLDED : Fate.NEW);
         }
         Item was = pair.before().get();
+        if (pair.after().isEmpty() && isFolded(after, was)) {
+            return Optional.of(Fate.FOLDED);
+        }
         if (pair.after().isEmpty()) {
             boolean ofARule = !was.rule().startsWith("/");
             return Optional.of(ofARule && !rulesNow.contains(was.rule()) ? Fate.RULE_RETIRED : Fate.CLEARED);
@@ -191,6 +194,11 @@ public final class Comparer {
         }
         boolean up = is.grade().compareTo(was.grade()) < 0 || is.grade() == was.grade() && is.decisive();
         return Optional.of(up ? Fate.GRADE_UP : Fate.GRADE_DOWN);
+    }
+
+    private static boolean isFolded(Review review, Item item) {
+        return review.findings().stream().filter(one -> one.feature().isEmpty() || one.feature().equals(item.feature()))
+                .anyMatch(one -> one.foldedIn().contains(item.rule()));
     }
 
     /** A number with its name. */

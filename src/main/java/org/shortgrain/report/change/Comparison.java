@@ -70,8 +70,12 @@ public record Comparison(Side before, Side after, List<InputChange> inputs, List
     public enum Fate {
         /** It was not there before. */
         NEW("new"),
+        /** Another finding with the same cause stood for it before; now it stands on its own. */
+        UNFOLDED("stands on its own now"),
         /** It is there no longer. */
         CLEARED("cleared"),
+        /** Another finding with the same cause stands for it now. */
+        FOLDED("stands in another finding now"),
         /** Its grade is graver. */
         GRADE_UP("grade up"),
         /** Its grade is less grave. */
