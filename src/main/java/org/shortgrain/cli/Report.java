@@ -5,6 +5,7 @@ import org.shortgrain.report.change.Comparison;
 import org.shortgrain.report.pdf.ReviewPdf;
 import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Fonts;
+import org.shortgrain.review.Remedies;
 import org.shortgrain.review.Review;
 
 /**
@@ -14,10 +15,12 @@ import org.shortgrain.review.Review;
  * @param input    bytes of the description
  * @param manifest names and hashes of the rulebook's files
  * @param change   the review against an earlier one; empty if it is not compared
+ * @param remedies what would clear the part; empty unless asked for
  * @param printed  how the PDF is printed
  * @param wording  words of the PDF
  * @param fonts    parsed fonts, for this thread alone
  */
 record Report(Review review, byte[] input, String manifest, Optional<Comparison> change,
+        Optional<Remedies> remedies,
         ReviewPdf.Options printed, Wording wording, Fonts fonts) {
 }

@@ -17,8 +17,11 @@ enum ReportFormat {
     PDF("Report") {
         @Override
         List<String> write(Report report, OutputStream to) throws IOException {
-            PdfWriter.Written written = ReviewPdf.write(report.review(), attachments(report), report.printed(),
-                    report.wording(), report.fonts(), report.change());
+            PdfWriter.Written written = report.remedies().isPresent()
+                    ? ReviewPdf.write(report.review(), attachments(report), report.printed(), report.wording(),
+                            report.fonts(), report.change(), report.remedies().get())
+                    : ReviewPdf.write(report.review(), attachments(report), report.printed(), report.wording(),
+                            report.fonts(), report.change());
             to.write(written.bytes());
             return written.warnings();
         }

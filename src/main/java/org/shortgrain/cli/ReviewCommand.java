@@ -16,9 +16,11 @@ import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Reviewer;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.ReviewRequest;
+import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.part.reader.PartReader;
 import org.shortgrain.part.reader.Problem;
 import org.shortgrain.part.reader.Reading;
+import org.shortgrain.remedy.RemedyStudy;
 import org.shortgrain.report.AtomicFile;
 import org.shortgrain.report.change.Comparer;
 import org.shortgrain.report.change.Comparison;
@@ -26,6 +28,7 @@ import org.shortgrain.report.json.ReviewJson;
 import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.report.text.ReviewText;
+import org.shortgrain.review.Remedies;
 import org.shortgrain.review.Review;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,6 +74,9 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--compared-with", paramLabel = "OLD", description = "An earlier review of the part (report, data or"
             + " description): the PDF report then says what changed.")
     private Path comparedWith;
+
+    @Option(names = "--with-remedies", description = "Add an annex to the PDF: what would clear the part.")
+    private boolean withRemedies;
 
     @Mixin
     private PrintOptions print;
@@ -142,7 +148,10 @@ final class ReviewCommand implements Callable<Integer> {
                 dateOf(read.description()))), part, Optional.ofNullable(dispositions));
         Optional<Comparison> change = Optional.ofNullable(comparedWith)
                 .map(old -> Comparer.compare(EarlierReview.of(old, desk::knowledge), review));
+        Optional<Remedies> remedies = withRemedies ? EditableDescription.of(read.source()).map(edited ->
+                new RemedyStudy(desk.reviewer(), tried -> { }).of(edited, input)) : Optional.empty();
         Report report = new Report(review, read.source().bytes(), desk.knowledge().rulebook().files().manifest(), change,
+                remedies,
                 print.on(review.date()), desk.wording(), desk.fonts());
         return write(part, report);
     }

@@ -74,6 +74,22 @@ class MainTest {
     }
 
     @Test
+    void anAnnexOnRemediesIsPrintedOnRequestAndOnlyThen() throws IOException {
+        Path sample = SAMPLES.resolve("sponson-bulkhead-tray.yaml");
+        run("review", sample, "--out", folder.resolve("a"), "--format", "pdf");
+        run("review", sample, "--out", folder.resolve("b"), "--format", "pdf", "--with-remedies");
+        assertFalse(pdfText(folder.resolve("a")).contains("7050-T7451 instead of"));
+        String annex = pdfText(folder.resolve("b")).replaceAll("\\s+", " ");
+        assertTrue(annex.contains("7050-T7451 instead of") && annex.contains("/material/temper"), annex);
+    }
+
+    private static String pdfText(Path folder) throws IOException {
+        try (var pdf = org.apache.pdfbox.Loader.loadPDF(folder.resolve("sponson-bulkhead-tray.review.pdf").toFile())) {
+            return new org.apache.pdfbox.text.PDFTextStripper().getText(pdf);
+        }
+    }
+
+    @Test
     void aStudyAsDataAndAnUnknownRemedyAreAnswered() {
         Path sample = SAMPLES.resolve("sponson-bulkhead-tray.yaml");
         Ran data = run("remedies", sample, "--format", "json", "--out", "-");

@@ -14,6 +14,7 @@ import org.shortgrain.report.pdf.tagged.Metadata;
 import org.shortgrain.report.pdf.tagged.Paper;
 import org.shortgrain.report.pdf.tagged.PdfWriter;
 import org.shortgrain.report.pdf.tagged.Running;
+import org.shortgrain.review.Remedies;
 import org.shortgrain.review.Review;
 
 /**
@@ -87,6 +88,25 @@ public final class ReviewPdf {
     public static PdfWriter.Written write(Review review, List<Attachment> attachments, Options options,
             Wording wording, Fonts fonts, Optional<Comparison> change) {
         return PdfWriter.write(manuscript(review, attachments, options, wording, change), fonts);
+    }
+
+    /**
+     * {@return the report with a study of remedies as an annex; the same arguments give the same bytes}
+     *
+     * @param review      the review
+     * @param attachments files that the report carries, the description among them
+     * @param options     how it is printed
+     * @param wording     its words
+     * @param fonts       parsed fonts, used by this thread alone
+     * @param change      this review against an earlier one; empty if it is not compared
+     * @param study       what would clear the part
+     */
+    public static PdfWriter.Written write(Review review, List<Attachment> attachments, Options options,
+            Wording wording, Fonts fonts, Optional<Comparison> change, Remedies study) {
+        Manuscript whole = manuscript(review, attachments, options, wording, change);
+        List<Block> blocks = new ArrayList<>(whole.blocks());
+        blocks.addAll(RemedyPages.blocks(Report.of(review, attachments, options, wording), study));
+        return PdfWriter.write(new Manuscript(whole.metadata(), whole.running(), options.paper(), blocks, attachments), fonts);
     }
 
     static Manuscript manuscript(Review review, List<Attachment> attachments, Options options, Wording wording) {

@@ -39,6 +39,7 @@ public final class Wording {
         files.put("signatures.txt", Signing.values());
         files.put("figures.txt", FigureWords.values());
         files.put("service.txt", ServiceWords.values());
+        files.put("remedies.txt", RemedyWords.values());
         files.put("followup.txt", FollowUp.values());
         return files;
     }

@@ -1,0 +1,89 @@
+package org.shortgrain.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.shortgrain.report.pdf.tagged.Block;
+import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Factor;
+import org.shortgrain.review.Remedies;
+import org.shortgrain.review.Remedy;
+
+/** What would clear the part: an annex that is printed on request. */
+final class RemedyPages {
+
+    private static final String ANCHOR = "section remedies";
+
+    private RemedyPages() {
+    }
+
+    static List<Block> blocks(Report report, Remedies study) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, report.say(RemedyWords.SECTION_ANNEX_REMEDIES), ANCHOR));
+        RemedyWords outcome = study.remedies().isEmpty() ? RemedyWords.REMEDIES_NONE
+                : study.cleared() ? RemedyWords.REMEDIES_CLEARED : RemedyWords.REMEDIES_CLOSEST;
+        blocks.add(report.paragraph(outcome, Text.of(Integer.toString(study.tried()))));
+        if (study.remedies().isEmpty()) {
+            return blocks;
+        }
+        blocks.add(new Block.Table(List.of(column(report, RemedyWords.COLUMN_CHANGE, 30),
+                column(report, RemedyWords.COLUMN_OUTCOME, 36), column(report, RemedyWords.COLUMN_PRICE, 20),
+                column(report, RemedyWords.COLUMN_AGREE, 14)), Block.Headings.TOP_AND_SIDE,
+                study.remedies().stream().map(one -> row(report, one)).toList()));
+        blocks.add(new Block.Heading(2, report.say(RemedyWords.CHANGES_TITLE), ANCHOR + " changes"));
+        blocks.add(report.paragraph(RemedyWords.CHANGES_TEXT));
+        for (Remedy one : study.remedies()) {
+            blocks.add(report.small(Text.EMPTY.bold(one.id()).then(Text.of(" ")).mono(one.patch().json().replace("\n", ""))));
+        }
+        return blocks;
+    }
+
+    private static Block.Column column(Report report, RemedyWords title, double share) {
+        return Block.Column.text(report.words(title), share);
+    }
+
+    private static Block.Row row(Report report, Remedy one) {
+        List<Text> change = new ArrayList<>();
+        change.add(Text.EMPTY.bold(one.id()).then(Text.of(one.pareto() ? " " + report.words(RemedyWords.BEST) : "")));
+        one.changes().forEach(words -> change.add(Text.of(words)));
+        return Block.Row.of(new Block.Cell(change), new Block.Cell(outcome(report, one)), new Block.Cell(price(report, one)),
+                new Block.Cell(one.agree().stream().map(Text::of).toList()));
+    }
+
+    private static List<Text> outcome(Report report, Remedy one) {
+        List<Text> texts = new ArrayList<>();
+        texts.add(Text.EMPTY.bold(one.verdict().words()));
+        one.utilisation().ifPresent(used -> texts.add(report.say(RemedyWords.UTILISATION, number("%.2f", used))));
+        factors(report, RemedyWords.REMOVES, one.removed(), texts);
+        factors(report, RemedyWords.WEAKENS, one.weakened(), texts);
+        one.raises().forEach(said -> texts.add(report.say(RemedyWords.RAISES, Text.of(said))));
+        one.objections().stream().filter(said -> !one.raises().contains(said))
+                .forEach(said -> texts.add(report.say(RemedyWords.LEAVES, Text.of(said))));
+        one.leavesOpen().forEach(said -> texts.add(report.say(RemedyWords.LEAVES_OPEN, Text.of(said))));
+        return texts;
+    }
+
+    private static void factors(Report report, RemedyWords words, Set<Factor> factors, List<Text> texts) {
+        if (!factors.isEmpty()) {
+            texts.add(report.say(words, Text.of(factors.stream().sorted().map(Factor::word).collect(Collectors.joining(", ")))));
+        }
+    }
+
+    private static List<Text> price(Report report, Remedy one) {
+        List<Text> texts = new ArrayList<>();
+        if (one.strength() != 1 || one.mass() != 1) {
+            texts.add(report.say(RemedyWords.KEPT, number("%.0f", one.strength() * 100), number("%.3f", one.mass())));
+        }
+        if (!one.fits()) {
+            texts.add(Text.of(report.words(RemedyWords.OUT_OF_ENVELOPE)));
+        }
+        texts.add(report.say(RemedyWords.TOUCHES, number("%.0f", one.drawings()), number("%.0f", one.processes())));
+        return texts;
+    }
+
+    private static Text number(String format, double value) {
+        return Text.of(String.format(Locale.ROOT, format, value));
+    }
+}
