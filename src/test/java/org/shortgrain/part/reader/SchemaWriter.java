@@ -63,7 +63,7 @@ final class SchemaWriter {
                 oneOf(Forms.words(Provenance.Kind.class)), refer("state")))));
         definitions.put("scope", described("What a piece of evidence covers.", anyOf(List.of(
                 oneOf(Forms.words(Provenance.Scope.class)), refer("state")))));
-        ObjectNode top = group(PartDescription.class, false);
+        ObjectNode top = group(PartDescription.class);
         schema.setAll(top);
         ((ObjectNode) schema.get("properties")).set("schema", described("Version of the form of this description: 1.",
                 JSON.objectNode().set("enum", array(List.of(JSON.numberNode(SchemaVersion.READ),
@@ -81,7 +81,7 @@ final class SchemaWriter {
         return anyOf(List.of(JSON.objectNode().set("enum", words(List.of("none", "unknown"))), anyCase));
     }
 
-    private ObjectNode group(Class<? extends Record> type, boolean withRef) {
+    private ObjectNode group(Class<? extends Record> type) {
         ObjectNode group = JSON.objectNode();
         group.put("type", "object");
         ObjectNode properties = group.putObject("properties");
@@ -92,9 +92,7 @@ final class SchemaWriter {
                 required.add(field.key());
             }
         }
-        if (withRef) {
-            properties.set("ref", refer("ref"));
-        }
+        properties.set("ref", refer("ref"));
         if (!required.isEmpty()) {
             group.set("required", required);
         }
@@ -240,7 +238,7 @@ final class SchemaWriter {
     }
 
     private ObjectNode groupValue(Expected.Group group) {
-        ObjectNode whole = define(name(group), () -> group(group.type(), true));
+        ObjectNode whole = define(name(group), () -> group(group.type()));
         return forms.of(group.type()).inShort().map(main -> anyOf(List.of(whole, inShort(main.expected())))).orElse(whole);
     }
 
