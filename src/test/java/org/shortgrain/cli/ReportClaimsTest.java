@@ -49,6 +49,16 @@ class ReportClaimsTest {
         assertClaims(printed);
     }
 
+    @ParameterizedTest
+    @MethodSource("samples")
+    void theAnnexOfRemediesKeepsThemToo(Path sample) throws Exception {
+        Printed printed = Printed.of(sample, folder, "--with-remedies");
+        assertClaims(printed);
+        List<String> pages = PdfText.pages(printed.pdf());
+        assertTrue(pages.stream().anyMatch(page -> page.contains("Contents") && page.contains("Annex D")), "contents");
+        assertOrder(String.join(" ", pages), 0, List.of("Annex D", "Annex C", "Annex D", "were tried"));
+    }
+
     private static void assertClaims(Printed printed) throws Exception {
         assertEquals(List.of(), Validator.failures(printed.pdf(), "3a"));
         assertEquals(List.of(), Validator.failures(printed.pdf(), "ua1"));

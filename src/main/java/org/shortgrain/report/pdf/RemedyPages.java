@@ -1,10 +1,13 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.shortgrain.report.pdf.figure.TradeChart;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Factor;
@@ -32,12 +35,45 @@ final class RemedyPages {
                 column(report, RemedyWords.COLUMN_OUTCOME, 36), column(report, RemedyWords.COLUMN_PRICE, 20),
                 column(report, RemedyWords.COLUMN_AGREE, 14)), Block.Headings.TOP_AND_SIDE,
                 study.remedies().stream().map(one -> row(report, one)).toList()));
+        chart(report, study).ifPresent(chart -> blocks.add(new Block.Picture(report.words(RemedyWords.FIGURE_TRADE), chart,
+                ANCHOR + " figure")));
         blocks.add(new Block.Heading(2, report.say(RemedyWords.CHANGES_TITLE), ANCHOR + " changes"));
         blocks.add(report.paragraph(RemedyWords.CHANGES_TEXT));
         for (Remedy one : study.remedies()) {
             blocks.add(report.small(Text.EMPTY.bold(one.id()).then(Text.of(" ")).mono(one.patch().json().replace("\n", ""))));
         }
         return blocks;
+    }
+
+    /** {@return the line of the contents} */
+    static Block.Entry entry(Report report) {
+        return new Block.Entry(report.words(RemedyWords.SECTION_ANNEX_REMEDIES), ANCHOR);
+    }
+
+    /** Strength against utilisation, where any change has one. */
+    private static Optional<TradeChart> chart(Report report, Remedies study) {
+        List<TradeChart.Change> changes = new ArrayList<>();
+        for (Remedy one : study.remedies()) {
+            one.utilisation().ifPresent(use -> changes.add(new TradeChart.Change(one.id(), one.strength() * 100, use,
+                    one.clearsThePart())));
+        }
+        if (changes.isEmpty()) {
+            return Optional.empty();
+        }
+        Comparator<TradeChart.Change> lowest = Comparator.comparingDouble(TradeChart.Change::use);
+        String title = changes.stream().filter(TradeChart.Change::possible).min(lowest)
+                .map(one -> report.words(RemedyWords.FIGURE_TRADE_CLEARS, values(one)))
+                .orElseGet(() -> changes.stream().min(lowest).map(one -> report.words(RemedyWords.FIGURE_TRADE_CLOSEST,
+                        one.id(), digits("%.2f", one.use()))).orElseThrow());
+        String points = changes.stream().map(one -> report.words(RemedyWords.FIGURE_TRADE_POINT, values(one)))
+                .collect(Collectors.joining("; "));
+        return Optional.of(new TradeChart(title, report.words(RemedyWords.FIGURE_TRADE_ALTERNATIVE, points),
+                report.words(RemedyWords.FIGURE_TRADE_NOTE), report.words(RemedyWords.FIGURE_TRADE_ACROSS),
+                report.words(RemedyWords.FIGURE_TRADE_UP), report.words(RemedyWords.FIGURE_TRADE_LIMIT), changes));
+    }
+
+    private static String[] values(TradeChart.Change one) {
+        return new String[] {one.id(), digits("%.0f", one.strength()), digits("%.2f", one.use())};
     }
 
     private static Block.Column column(Report report, RemedyWords title, double share) {
@@ -84,6 +120,10 @@ final class RemedyPages {
     }
 
     private static Text number(String format, double value) {
-        return Text.of(String.format(Locale.ROOT, format, value));
+        return Text.of(digits(format, value));
+    }
+
+    private static String digits(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
     }
 }

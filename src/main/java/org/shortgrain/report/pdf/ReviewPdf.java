@@ -104,8 +104,11 @@ public final class ReviewPdf {
     public static PdfWriter.Written write(Review review, List<Attachment> attachments, Options options,
             Wording wording, Fonts fonts, Optional<Comparison> change, Remedies study) {
         Manuscript whole = manuscript(review, attachments, options, wording, change);
+        Report report = Report.of(review, attachments, options, wording);
         List<Block> blocks = new ArrayList<>(whole.blocks());
-        blocks.addAll(RemedyPages.blocks(Report.of(review, attachments, options, wording), study));
+        blocks.replaceAll(block -> block instanceof Block.Contents contents
+                ? contents.and(RemedyPages.entry(report)) : block);
+        blocks.addAll(RemedyPages.blocks(report, study));
         return PdfWriter.write(new Manuscript(whole.metadata(), whole.running(), options.paper(), blocks, attachments), fonts);
     }
 

@@ -1,5 +1,6 @@
 package org.shortgrain.report.pdf.tagged;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.shortgrain.report.pdf.figure.Figure;
@@ -386,6 +387,17 @@ public sealed interface Block {
         /** Copies the list. */
         public Contents {
             entries = List.copyOf(entries);
+        }
+
+        /**
+         * {@return the same with one more line at its end}
+         *
+         * @param entry the line
+         */
+        public Contents and(Entry entry) {
+            List<Entry> more = new ArrayList<>(entries);
+            more.add(entry);
+            return new Contents(more);
         }
     }
 

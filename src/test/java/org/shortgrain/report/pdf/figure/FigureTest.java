@@ -239,4 +239,28 @@ class FigureTest {
         assertEquals(16 - 1.27, (pen.text("critical").at().x() - pen.text("found").at().x()) / perMillimetre, 1e-2,
                 "both words begin a point beside their depth");
     }
+
+    @Test
+    void a_change_stands_at_its_strength_and_use_and_changes_at_one_point_share_a_label() {
+        RecordingPen pen = RecordingPen.drawing(SampleFigures.tradeChart(), WIDTH);
+        double perPercent = (pen.text("100").at().x() - pen.text("90").at().x()) / 10;
+        double zero = pen.text("0").at().y();
+        double perUse = zero - pen.text("1").at().y();
+        Point cleared = centre(pen, new Fill.Even(Ink.BLACK));
+        Point left = centre(pen, new Fill.Even(Ink.WHITE));
+        assertEquals(13 * perPercent, left.x() - cleared.x(), TOLERANCE);
+        assertEquals((2.4 - 0.61) * perUse, cleared.y() - left.y(), TOLERANCE);
+        pen.text("R-02, R-03");
+    }
+
+    /** Centre of the last area that is filled so: limits are written on white, the marks come after. */
+    private static Point centre(RecordingPen pen, Fill fill) {
+        List<Point> outline = pen.areas().stream().filter(area -> area.fill().equals(fill)).reduce((a, b) -> b).orElseThrow()
+                .outline();
+        double x = outline.stream().mapToDouble(Point::x).summaryStatistics().getMin()
+                + outline.stream().mapToDouble(Point::x).summaryStatistics().getMax();
+        double y = outline.stream().mapToDouble(Point::y).summaryStatistics().getMin()
+                + outline.stream().mapToDouble(Point::y).summaryStatistics().getMax();
+        return new Point(x / 2, y / 2);
+    }
 }

@@ -16,7 +16,15 @@ public final class SampleFigures {
     public static List<Figure> all() {
         return List.of(stressThroughSection(), stressBudget(), routeStrip(), pocketUp(), pocketSide(), pocketClosed(),
                 bush(), grain(Optional.of(GrainSketch.Direction.ST)), grain(Optional.of(GrainSketch.Direction.LT)),
-                grain(Optional.of(GrainSketch.Direction.L)), stressAgainstTime(), intensityOverDepth());
+                grain(Optional.of(GrainSketch.Direction.L)), stressAgainstTime(), intensityOverDepth(), tradeChart());
+    }
+
+    static TradeChart tradeChart() {
+        return new TradeChart("R-01 makes sign-off possible: 87 % of the strength is kept, greatest utilisation 0.61",
+                "R-01 at 87 %, utilisation 0.61; R-02 and R-03 at 100 %, utilisation 2.4", "Invented for demonstration.",
+                "strength kept, %", "utilisation of the threshold", "threshold",
+                List.of(new TradeChart.Change("R-01", 87, 0.61, true), new TradeChart.Change("R-02", 100, 2.4, false),
+                        new TradeChart.Change("R-03", 100, 2.4, false)));
     }
 
     static StressAgainstTime stressAgainstTime() {
