@@ -54,7 +54,9 @@ final class SigningRules {
 
     private void refuseTurn(SignatureRole role) throws SigningRefusedException {
         if (!file.fields().containsKey(role)) {
-            throw new SigningRefusedException(Reason.ROLE, "this report has no field for the role " + role);
+            throw new SigningRefusedException(Reason.ROLE, file.fields().isEmpty()
+                    ? "it is a draft without fields to sign in; review the part again without --draft and sign that report"
+                    : "this report has no field for the role " + role);
         }
         Set<SignatureRole> signed = file.signed();
         if (signed.contains(role)) {

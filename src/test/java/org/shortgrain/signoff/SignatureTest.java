@@ -103,6 +103,12 @@ class SignatureTest {
     }
 
     @Test
+    void aDraftIsNotSigned() {
+        assertRefused(Reason.ROLE, "it is a draft", refused(Signing.reviewed(Signing.GOOD, "--draft"),
+                Signing.request(SignatureRole.PREPARED, "Ada Preparer"), TestKeys.selfMade("Ada Preparer")));
+    }
+
+    @Test
     void rolesAreSignedOnceAndInTheirOrder() {
         TestKeys.Held bo = TestKeys.selfMade("Bo Checker");
         assertRefused(Reason.ROLE, "nobody has signed as prepared yet",

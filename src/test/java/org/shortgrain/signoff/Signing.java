@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.concurrent.ConcurrentHashMap;
 import org.shortgrain.cli.CommandRun;
 import org.shortgrain.report.pdf.SignatureRole;
@@ -31,19 +32,23 @@ final class Signing {
 
     /** The report of a sample as the tool writes it now. */
     static byte[] report(String sample) {
-        return REPORTS.computeIfAbsent(sample, name -> {
-            try {
-                Path folder = Files.createTempDirectory("shortgrain-test");
-                CommandRun.run("review", "sample-reviews/" + name + ".yaml", "--out", folder.toString(), "--format", "pdf");
-                Path file = folder.resolve(name + ".review.pdf");
-                byte[] bytes = Files.readAllBytes(file);
-                Files.delete(file);
-                Files.delete(folder);
-                return bytes;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
+        return REPORTS.computeIfAbsent(sample, Signing::reviewed);
+    }
+
+    /** {@return the report of a sample as the command line writes it with more options} */
+    static byte[] reviewed(String sample, String... options) {
+        try {
+            Path folder = Files.createTempDirectory("shortgrain-test");
+            CommandRun.run(Stream.concat(Stream.of("review", "sample-reviews/" + sample + ".yaml", "--out",
+                    folder.toString(), "--format", "pdf"), Stream.of(options)).toArray());
+            Path file = folder.resolve(sample + ".review.pdf");
+            byte[] bytes = Files.readAllBytes(file);
+            Files.delete(file);
+            Files.delete(folder);
+            return bytes;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static SigningRequest request(SignatureRole role, String name) {

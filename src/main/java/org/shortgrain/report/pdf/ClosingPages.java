@@ -120,6 +120,9 @@ final class ClosingPages {
     }
 
     private static List<Block> signatures(Report report) {
+        if (report.options().status() == ReviewPdf.Status.DRAFT) {
+            return List.of(report.heading(Section.SIGNATURES), report.paragraph(Signing.SIGNATURES_DRAFT));
+        }
         return List.of(report.heading(Section.SIGNATURES), report.paragraph(Signing.SIGNATURES_TEXT),
                 new Block.Signatures(Arrays.stream(SignatureRole.values()).map(role -> slot(report, role)).toList()),
                 report.small(report.say(Signing.SIGNATURES_NOTE)));
