@@ -10,7 +10,7 @@ import java.util.List;
  * @param operation what it was taken for; empty text if it is not known
  * @param at        features it is done at; empty for the whole part
  * @param effect    what it does to stress or surface, in words; empty text if nothing that matters
- * @param breaches  findings that say it stands in the wrong place
+ * @param breaches  findings that point at this operation
  * @param proposed  place in an order of the same operations that breaks no rule of order, from 0
  */
 public record RouteLine(String op, String entered, String operation, List<String> at, String effect,

@@ -11,13 +11,10 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,18 +30,7 @@ class MainTest {
     @TempDir
     Path folder;
 
-    private record Ran(int code, String out, String err) {
-    }
-
-    private static Ran run(Object... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true),
-                Stream.of(arguments).map(String::valueOf).toArray(String[]::new));
-        return new Ran(code, out.toString(), err.toString());
-    }
-
-    private static void assertPlain(Ran ran) {
+    private static void assertPlain(CommandRun.Ran ran) {
         assertFalse(ran.err().contains("\tat ") || ran.err().contains("Exception"), ran.err());
     }
 
@@ -52,7 +38,7 @@ class MainTest {
     @CsvSource({"strut-end-fitting, 1, OBJECTION", "rudder-horn-bracket, 3, CANNOT BE JUDGED",
         "hatch-hinge-arm, 0, NO OBJECTION"})
     void aReviewPrintsTheVerdictAndWhereTheReportIs(String sample, int code, String verdict) {
-        Ran ran = run("review", SAMPLES.resolve(sample + ".yaml"), "--out", folder);
+        CommandRun.Ran ran = CommandRun.run("review", SAMPLES.resolve(sample + ".yaml"), "--out", folder);
         assertEquals(code, ran.code(), ran.err());
         assertTrue(ran.out().contains(verdict), ran.out());
         Path pdf = folder.resolve(sample + ".review.pdf");
@@ -63,21 +49,21 @@ class MainTest {
     @Test
     void aRemedyIsShownWithItsPatchAndTheChangedDescriptionGetsTheVerdictThatWasStated() {
         Path sample = SAMPLES.resolve("sponson-bulkhead-tray.yaml");
-        Ran study = run("remedies", sample, "--patch");
+        CommandRun.Ran study = CommandRun.run("remedies", sample, "--patch");
         assertEquals(0, study.code(), study.err());
         assertTrue(study.out().contains("R-01*") && study.out().contains("{\"op\": \"replace\""), study.out());
         assertEquals("", study.err(), "quiet where nobody watches");
-        Ran applied = run("remedies", sample, "--apply", "R-01", "--out", folder);
+        CommandRun.Ran applied = CommandRun.run("remedies", sample, "--apply", "R-01", "--out", folder);
         assertEquals(0, applied.code(), applied.err());
-        Ran review = run("review", folder.resolve("sponson-bulkhead-tray.r-01.yaml"), "--out", folder, "--format", "text");
+        CommandRun.Ran review = CommandRun.run("review", folder.resolve("sponson-bulkhead-tray.r-01.yaml"), "--out", folder, "--format", "text");
         assertEquals(0, review.code(), review.err());
     }
 
     @Test
     void anAnnexOnRemediesIsPrintedOnRequestAndOnlyThen() throws IOException {
         Path sample = SAMPLES.resolve("sponson-bulkhead-tray.yaml");
-        run("review", sample, "--out", folder.resolve("a"), "--format", "pdf");
-        run("review", sample, "--out", folder.resolve("b"), "--format", "pdf", "--with-remedies");
+        CommandRun.run("review", sample, "--out", folder.resolve("a"), "--format", "pdf");
+        CommandRun.run("review", sample, "--out", folder.resolve("b"), "--format", "pdf", "--with-remedies");
         assertFalse(pdfText(folder.resolve("a")).contains("7050-T7451 instead of"));
         String annex = pdfText(folder.resolve("b")).replaceAll("\\s+", " ");
         assertTrue(annex.contains("7050-T7451 instead of") && annex.contains("/material/temper"), annex);
@@ -92,15 +78,15 @@ class MainTest {
     @Test
     void aStudyAsDataAndAnUnknownRemedyAreAnswered() {
         Path sample = SAMPLES.resolve("sponson-bulkhead-tray.yaml");
-        Ran data = run("remedies", sample, "--format", "json", "--out", "-");
+        CommandRun.Ran data = CommandRun.run("remedies", sample, "--format", "json", "--out", "-");
         assertTrue(data.out().startsWith("{") && data.out().contains("\"format\": \"shortgrain-remedies\""), data.err());
-        assertEquals(2, run("remedies", sample, "--apply", "R-99").code());
-        assertEquals(66, run("remedies", folder.resolve("none.yaml")).code());
+        assertEquals(2, CommandRun.run("remedies", sample, "--apply", "R-99").code());
+        assertEquals(66, CommandRun.run("remedies", folder.resolve("none.yaml")).code());
     }
 
     @Test
     void withSeveralPartsTheWorstStands() {
-        Ran ran = run("review", SAMPLES.resolve("hatch-hinge-arm.yaml"), SAMPLES.resolve("rudder-horn-bracket.yaml"),
+        CommandRun.Ran ran = CommandRun.run("review", SAMPLES.resolve("hatch-hinge-arm.yaml"), SAMPLES.resolve("rudder-horn-bracket.yaml"),
                 "--out", folder, "--format", "text");
         assertEquals(3, ran.code());
     }
@@ -109,8 +95,8 @@ class MainTest {
     @ValueSource(strings = {"strut-end-fitting", "rudder-horn-bracket", "hatch-hinge-arm"})
     void theSameInputAndDateGiveTheSameBytes(String sample) throws IOException {
         Path part = SAMPLES.resolve(sample + ".yaml");
-        run("review", part, "--out", folder.resolve("a"), "--date", "2026-02-03", "--format", "pdf,json,sarif,text");
-        run("review", part, "--out", folder.resolve("b"), "--date", "2026-02-03", "--format", "pdf,json,sarif,text");
+        CommandRun.run("review", part, "--out", folder.resolve("a"), "--date", "2026-02-03", "--format", "pdf,json,sarif,text");
+        CommandRun.run("review", part, "--out", folder.resolve("b"), "--date", "2026-02-03", "--format", "pdf,json,sarif,text");
         for (String ending : List.of("pdf", "json", "sarif", "txt")) {
             String name = sample + ".review." + ending;
             assertArrayEquals(Files.readAllBytes(folder.resolve("a").resolve(name)),
@@ -125,7 +111,7 @@ class MainTest {
         ByteArrayOutputStream caught = new ByteArrayOutputStream();
         System.setOut(new PrintStream(caught, true, StandardCharsets.UTF_8));
         try {
-            run("review", "--format", "json", "--out", "-", SAMPLES.resolve(sample + ".yaml"));
+            CommandRun.run("review", "--format", "json", "--out", "-", SAMPLES.resolve(sample + ".yaml"));
         } finally {
             System.setOut(console);
         }
@@ -140,7 +126,7 @@ class MainTest {
         "review a.yaml b.yaml --out -", "reveiw x.yaml", "rules NO-99", "start spaceship",
         "material 7075 T6 --form slab", "material 7075 T6 --thickness 60"})
     void wrongUsageIsSaidInPlainWords(String line) {
-        Ran ran = run((Object[]) line.split(" "));
+        CommandRun.Ran ran = CommandRun.run((Object[]) line.split(" "));
         assertEquals(2, ran.code(), ran.err());
         assertTrue(ran.err().startsWith("shortgrain: "), ran.err());
         assertPlain(ran);
@@ -148,7 +134,7 @@ class MainTest {
 
     @Test
     void aMissingDescriptionIsSaidWithItsName() {
-        Ran ran = run("review", folder.resolve("not-there.yaml"));
+        CommandRun.Ran ran = CommandRun.run("review", folder.resolve("not-there.yaml"));
         assertEquals(66, ran.code());
         assertTrue(ran.err().contains("not-there.yaml"), ran.err());
         assertPlain(ran);
@@ -158,7 +144,7 @@ class MainTest {
     void anInvalidDescriptionIsSaidWithLineAndColumnAndLeavesNoReport() throws IOException {
         Path part = folder.resolve("part.yaml");
         Files.writeString(part, "schema: 1\npart: {number: \"1\", revision: A}\nform:\n  heat_treat_thickness: 76\n");
-        Ran ran = run("review", part, "--out", folder.resolve("out"));
+        CommandRun.Ran ran = CommandRun.run("review", part, "--out", folder.resolve("out"));
         assertEquals(65, ran.code());
         assertTrue(ran.err().contains("part.yaml:4:25"), ran.err());
         assertFalse(Files.exists(folder.resolve("out")));
@@ -169,7 +155,7 @@ class MainTest {
     void whereNothingCanBeWrittenNothingThatWasThereIsTouched() throws IOException {
         Path occupied = folder.resolve("occupied");
         Files.writeString(occupied, "a file, not a folder");
-        Ran ran = run("review", SAMPLES.resolve("hatch-hinge-arm.yaml"), "--out", occupied);
+        CommandRun.Ran ran = CommandRun.run("review", SAMPLES.resolve("hatch-hinge-arm.yaml"), "--out", occupied);
         assertEquals(74, ran.code(), ran.err());
         assertTrue(ran.err().contains("cannot write"), ran.err());
         assertEquals("a file, not a folder", Files.readString(occupied));
@@ -179,7 +165,7 @@ class MainTest {
     /** MIL-HDBK-5J Table 3.1.2.3.1(a), secondary: 7075-T6 plate is rated D across the short grain. */
     @Test
     void theTablesAreShownWithSourceAndStatusInEightyColumns() {
-        Ran ran = run("material", "7075", "T651", "--form", "plate", "--thickness", "60 mm");
+        CommandRun.Ran ran = CommandRun.run("material", "7075", "T651", "--form", "plate", "--thickness", "60 mm");
         assertEquals(0, ran.code(), ran.err());
         assertTrue(ran.out().contains("mil-hdbk-5j") && ran.out().contains("secondary"), ran.out());
         assertTrue(ran.out().lines().allMatch(text -> text.length() <= 80), ran.out());
@@ -188,12 +174,12 @@ class MainTest {
     @Test
     void aBlankDescriptionIsWrittenOnceAndNeverOverAnother() throws IOException {
         Path part = folder.resolve("new.yaml");
-        assertEquals(0, run("start", "die-forging", "--out", part).code());
+        assertEquals(0, CommandRun.run("start", "die-forging", "--out", part).code());
         String text = Files.readString(part);
-        Ran again = run("start", "die-forging", "--out", part);
+        CommandRun.Ran again = CommandRun.run("start", "die-forging", "--out", part);
         assertEquals(74, again.code());
         assertEquals(text, Files.readString(part));
-        assertEquals(3, run("review", part, "--out", folder, "--format", "text").code());
+        assertEquals(3, CommandRun.run("review", part, "--out", folder, "--format", "text").code());
     }
 
     @Test
@@ -201,7 +187,7 @@ class MainTest {
         Path rules = Files.createDirectory(folder.resolve("rules"));
         Files.writeString(rules.resolve("rulebook.yaml"), "edition: mine\nextends: shipped\n");
         Files.writeString(rules.resolve("own.drl"), "package rules.own;\n\nrule \"OWN-01\"\nwhen\n  this is no rule\n");
-        Ran ran = run("review", SAMPLES.resolve("hatch-hinge-arm.yaml"), "--rulebook", rules, "--out", folder);
+        CommandRun.Ran ran = CommandRun.run("review", SAMPLES.resolve("hatch-hinge-arm.yaml"), "--rulebook", rules, "--out", folder);
         assertEquals(65, ran.code(), ran.err());
         assertTrue(ran.err().contains("own.drl:"), ran.err());
         assertTrue(ran.err().contains("A rulebook is code"), ran.err());
@@ -211,7 +197,7 @@ class MainTest {
     @Test
     void everyCommandExplainsItself() {
         for (String command : List.of("review", "material", "rules", "start", "schema")) {
-            Ran ran = run(command, "--help");
+            CommandRun.Ran ran = CommandRun.run(command, "--help");
             assertEquals(0, ran.code(), command);
             assertTrue(ran.out().startsWith("Usage: shortgrain " + command), ran.out());
         }

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,21 +32,10 @@ class PrintOptionsTest {
     @TempDir
     Path folder;
 
-    private record Ran(int code, String out, String err) {
-    }
-
-    private static Ran run(Object... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true),
-                Stream.of(arguments).map(String::valueOf).toArray(String[]::new));
-        return new Ran(code, out.toString(), err.toString());
-    }
-
     private byte[] printed(Object... options) throws IOException {
         List<Object> arguments = new ArrayList<>(List.of("review", SAMPLE, "--out", folder, "--format", "pdf"));
         arguments.addAll(List.of(options));
-        Ran ran = run(arguments.toArray());
+        CommandRun.Ran ran = CommandRun.run(arguments.toArray());
         assertEquals("", ran.err());
         return Files.readAllBytes(folder.resolve("hatch-hinge-arm.review.pdf"));
     }
@@ -81,7 +68,7 @@ class PrintOptionsTest {
 
     @Test
     void aNumberIsForOneReport() {
-        Ran ran = run("review", SAMPLE, SAMPLE, "--out", folder, "--number", "MP-0042");
+        CommandRun.Ran ran = CommandRun.run("review", SAMPLE, SAMPLE, "--out", folder, "--number", "MP-0042");
         assertEquals(ExitCode.USAGE.code(), ran.code());
         assertTrue(ran.err().contains("a number names one report"), ran.err());
     }
@@ -108,7 +95,7 @@ class PrintOptionsTest {
     @Test
     void ownWordsWithASlipAreRefusedWithFileAndLine() throws IOException {
         Path words = ownWording("${hash}", "${hsh}");
-        Ran ran = run("review", SAMPLE, "--out", folder, "--wording", words);
+        CommandRun.Ran ran = CommandRun.run("review", SAMPLE, "--out", folder, "--wording", words);
         assertEquals(ExitCode.INPUT_INVALID.code(), ran.code());
         assertTrue(ran.err().contains("words.txt:") && ran.err().contains("${hsh}"), ran.err());
         assertFalse(Files.exists(folder.resolve("hatch-hinge-arm.review.pdf")));
@@ -116,7 +103,7 @@ class PrintOptionsTest {
 
     @Test
     void ownWordsThatAreNotThereAreNamed() {
-        Ran ran = run("review", SAMPLE, "--out", folder, "--wording", folder.resolve("nowhere"));
+        CommandRun.Ran ran = CommandRun.run("review", SAMPLE, "--out", folder, "--wording", folder.resolve("nowhere"));
         assertEquals(ExitCode.INPUT_MISSING.code(), ran.code());
         assertTrue(ran.err().contains("nowhere"), ran.err());
     }
@@ -135,7 +122,7 @@ class PrintOptionsTest {
     void aCharacterThatNoFontShowsIsSaidToTheUser() throws IOException {
         Path odd = folder.resolve("odd.yaml");
         Files.writeString(odd, Files.readString(SAMPLE).replaceFirst("name: \"", "name: \"\u6f22 "));
-        Ran ran = run("review", odd, "--format", "pdf");
+        CommandRun.Ran ran = CommandRun.run("review", odd, "--format", "pdf");
         assertTrue(ran.err().contains("odd.yaml") && ran.err().contains("U+6F22"), ran.err());
     }
 }

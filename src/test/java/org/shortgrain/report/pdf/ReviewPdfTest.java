@@ -16,7 +16,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -51,7 +50,7 @@ class ReviewPdfTest {
         fonts = Fonts.load();
         wording = Wording.shipped();
         usual = pdf(SampleReview.usual(), SampleReview.options());
-        pages = pages(usual);
+        pages = PdfText.pages(usual);
         text = String.join("\n", pages);
     }
 
@@ -81,7 +80,7 @@ class ReviewPdfTest {
         byte[] bytes = ReviewPdf.write(SampleReview.empty(verdict), List.of(), SampleReview.options(), wording, fonts)
                 .bytes();
         assertClaims(bytes);
-        assertTrue(pages(bytes).get(0).contains(verdict.words()));
+        assertTrue(PdfText.pages(bytes).get(0).contains(verdict.words()));
     }
 
     private static void assertClaims(byte[] bytes) throws Exception {
@@ -199,9 +198,9 @@ class ReviewPdfTest {
     @Test
     void numbers_can_be_printed_in_customary_units_or_in_both() throws IOException {
         // 96 MPa / 6.894757 MPa per ksi = 13.92
-        String customary = pages(pdf(SampleReview.usual(), SampleReview.options(Paper.LETTER, Units.US))).get(0);
+        String customary = PdfText.pages(pdf(SampleReview.usual(), SampleReview.options(Paper.LETTER, Units.US))).get(0);
         assertTrue(customary.contains("13.9 ksi"), customary);
-        String both = pages(pdf(SampleReview.usual(), SampleReview.options(Paper.A4, Units.BOTH))).get(0);
+        String both = PdfText.pages(pdf(SampleReview.usual(), SampleReview.options(Paper.A4, Units.BOTH))).get(0);
         assertTrue(both.contains("[13.9 ksi]"), both);
     }
 
@@ -209,7 +208,7 @@ class ReviewPdfTest {
     void what_a_user_writes_is_never_taken_for_a_mark_of_the_wording() throws IOException {
         Review known = SampleReview.usual();
         Review review = named(known, new Review.PartId("**EX** ${part} `7`", "C", "[counts]"), known.features());
-        String first = pages(pdf(review, SampleReview.options())).get(0);
+        String first = PdfText.pages(pdf(review, SampleReview.options())).get(0);
         assertTrue(first.contains("**EX** ${part} `7`"), first);
         assertTrue(first.contains("[counts]"), first);
     }
@@ -224,7 +223,7 @@ class ReviewPdfTest {
         Review review = named(known, known.part(), List.of(new FeatureReview(feature.id(), feature.what(),
                 feature.material(), feature.stress(), feature.environment(),
                 List.of(new DirectionReview(stress, Optional.empty(), Optional.empty())))));
-        assertTrue(String.join("\n", pages(pdf(review, SampleReview.options()))).contains("C-99"));
+        assertTrue(String.join("\n", PdfText.pages(pdf(review, SampleReview.options()))).contains("C-99"));
     }
 
     private static Review named(Review known, Review.PartId part, List<FeatureReview> features) {
@@ -237,7 +236,7 @@ class ReviewPdfTest {
 
     @Test
     void a_supplier_pre_check_says_so_on_every_page_and_that_it_is_not_valid_for_release() throws IOException {
-        List<String> sheets = pages(pdf(SampleReview.large(), SampleReview.options()));
+        List<String> sheets = PdfText.pages(pdf(SampleReview.large(), SampleReview.options()));
         assertTrue(sheets.stream().allMatch(sheet -> sheet.contains("SUPPLIER PRE-CHECK")));
         assertTrue(String.join("\n", sheets).contains(SampleReview.PRECHECK));
     }
@@ -245,7 +244,7 @@ class ReviewPdfTest {
     @Test
     void a_report_for_signature_is_banded_as_valid_only_when_signed() throws IOException {
         ReviewPdf.Options draft = SampleReview.options();
-        List<String> sheets = pages(pdf(SampleReview.usual(), new ReviewPdf.Options(draft.paper(), draft.units(),
+        List<String> sheets = PdfText.pages(pdf(SampleReview.usual(), new ReviewPdf.Options(draft.paper(), draft.units(),
                 ReviewPdf.Status.FOR_SIGNATURE, draft.number(), draft.issue(), draft.made())));
         assertTrue(sheets.stream().allMatch(sheet -> sheet.contains("VALID ONLY WHEN SIGNED")));
         assertFalse(String.join("\n", sheets).contains("DRAFT"));
@@ -260,19 +259,5 @@ class ReviewPdfTest {
             int at = text.indexOf(caution);
             assertTrue(at > 0 && at < findings, caution);
         }
-    }
-
-    /** The text of each page in one line, so that a test need not know where lines end. */
-    private static List<String> pages(byte[] pdf) throws IOException {
-        List<String> texts = new ArrayList<>();
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            PDFTextStripper stripper = new PDFTextStripper();
-            for (int page = 1; page <= document.getNumberOfPages(); page++) {
-                stripper.setStartPage(page);
-                stripper.setEndPage(page);
-                texts.add(stripper.getText(document).replaceAll("[\\s\u00a0\u2002]+", " "));
-            }
-        }
-        return texts;
     }
 }
