@@ -76,9 +76,9 @@ public final class RemedyStudy {
     public Remedies of(EditableDescription part, Review.InputId input) {
         Trials.Trial asIs = trials.of(part).orElseThrow(() -> new IllegalArgumentException("the description is refused"));
         Verdict before = trials.verdict(asIs);
-        List<Candidate> candidates = Candidates.of(trials, asIs);
+        Proposals proposals = Candidates.of(trials, asIs);
         AtomicInteger count = new AtomicInteger();
-        List<Tried> singles = tried(asIs, candidates.stream().map(List::of).toList(), count);
+        List<Tried> singles = tried(asIs, proposals.candidates().stream().map(List::of).toList(), count);
         List<Tried> all = new ArrayList<>(singles);
         List<Tried> useful = singles.stream().filter(one -> helps(asIs, one)).toList();
         boolean enough = singles.stream().anyMatch(this::clears);
@@ -93,7 +93,7 @@ public final class RemedyStudy {
         List<Remedy> ranked = ranked(asIs, before, all.stream().filter(one -> helps(asIs, one)).toList());
         return new Remedies(asIs.review().part(), input, before, List.copyOf(objections(asIs)),
                 (int) asIs.review().count(Grade.CONDITION), count.get(), ranked.stream().anyMatch(Remedy::clearsThePart),
-                ranked);
+                ranked, proposals.missing());
     }
 
     private List<Tried> tried(Trials.Trial asIs, Collection<List<Candidate>> combinations, AtomicInteger count) {

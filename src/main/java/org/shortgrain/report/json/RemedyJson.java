@@ -28,7 +28,7 @@ public final class RemedyJson {
             out.object("input", () -> out.text("file", study.input().file()).text("sha256", study.input().sha256()));
             out.text("verdict", study.verdict().name()).texts("objections", study.objections())
                     .whole("conditions", study.conditions()).whole("tried", study.tried()).truth("cleared", study.cleared());
-            out.objects("remedies", study.remedies(), one -> remedy(out, one));
+            out.objects("remedies", study.remedies(), one -> remedy(out, one)).texts("missing", study.missing());
         });
     }
 

@@ -28,6 +28,7 @@ final class RemedyPages {
         RemedyWords outcome = study.remedies().isEmpty() ? RemedyWords.REMEDIES_NONE
                 : study.cleared() ? RemedyWords.REMEDIES_CLEARED : RemedyWords.REMEDIES_CLOSEST;
         blocks.add(report.paragraph(outcome, Text.of(Integer.toString(study.tried()))));
+        study.missing().forEach(said -> blocks.add(report.paragraph(RemedyWords.MISSING, Text.of(said))));
         if (study.remedies().isEmpty()) {
             return blocks;
         }
@@ -40,9 +41,16 @@ final class RemedyPages {
         blocks.add(new Block.Heading(2, report.say(RemedyWords.CHANGES_TITLE), ANCHOR + " changes"));
         blocks.add(report.paragraph(RemedyWords.CHANGES_TEXT));
         for (Remedy one : study.remedies()) {
-            blocks.add(report.small(Text.EMPTY.bold(one.id()).then(Text.of(" ")).mono(one.patch().json().replace("\n", ""))));
+            blocks.add(new Block.Paragraph(Text.EMPTY.bold(one.id()).then(Text.of(" ")).then(known(report, one)), Block.Tone.BODY));
+            blocks.add(report.small(Text.EMPTY.mono(one.patch().json().replace("\n", ""))));
         }
         return blocks;
+    }
+
+    private static Text known(Report report, Remedy one) {
+        Text tests = report.say(RemedyWords.REQUALIFY, Text.of(String.join("; ", one.requalify())));
+        return one.notes().isEmpty() ? tests
+                : report.say(RemedyWords.NOTES, Text.of(String.join(" ", one.notes()))).then(Text.of(" ")).then(tests);
     }
 
     /** {@return the line of the contents} */
