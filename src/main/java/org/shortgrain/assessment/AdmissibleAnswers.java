@@ -42,7 +42,8 @@ import org.shortgrain.rulebook.facts.Metal;
  * What may be answered to the open questions of a description, each written as a change of it.
  *
  * <p>The answers stand in {@code answers.csv}. A temper or form is drawn from the ratings: of those that they hold, the
- * most susceptible and the most resistant.
+ * most susceptible and the most resistant. Where the description holds alternatives they are the answers, and nothing else
+ * is: see {@link StatedAlternatives}.
  */
 final class AdmissibleAnswers {
 
@@ -55,13 +56,15 @@ final class AdmissibleAnswers {
 
     private final ReferenceTables tables;
     private final MaterialReading materials;
+    private final StatedAlternatives alternatives;
     private final Map<Trials.Trial, MaterialReading.Found> found = Collections.synchronizedMap(new IdentityHashMap<>());
     private final Remembered<MaterialQuery, List<MaterialAnswer>> tempers = new Remembered<>(this::temperEnds);
     private final Remembered<MaterialQuery, List<MaterialAnswer>> products = new Remembered<>(this::productEnds);
 
-    AdmissibleAnswers(Reviewer reviewer) {
-        this.tables = reviewer.knowledge().tables();
-        this.materials = reviewer.materials();
+    AdmissibleAnswers(Trials trials) {
+        this.tables = trials.reviewer().knowledge().tables();
+        this.materials = trials.reviewer().materials();
+        this.alternatives = new StatedAlternatives(trials);
     }
 
     /**
@@ -82,6 +85,9 @@ final class AdmissibleAnswers {
      * @param part     the same, with what was answered before
      */
     List<Possible> to(Question question, Trials.Trial trial, EditableDescription part) {
+        if (alternatives.standAt(question, trial)) {
+            return alternatives.to(question, trial, part);
+        }
         List<Possible> possible = new ArrayList<>();
         for (AnswerTable.Entry entry : tables.answers().to(question.rule(), question.at().path())) {
             if (isCase(entry.when(), question, trial)) {
@@ -168,6 +174,11 @@ final class AdmissibleAnswers {
             case "not quenched" -> !isQuenched(trial);
             default -> true;
         };
+    }
+
+    /** {@return whether a question asks which of the alternatives of the description holds, or about a key that has some} */
+    boolean areStated(Question question, Trials.Trial trial) {
+        return alternatives.standAt(question, trial);
     }
 
     private MaterialReading.Found material(Trials.Trial trial) {

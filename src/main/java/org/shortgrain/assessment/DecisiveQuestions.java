@@ -39,7 +39,7 @@ import org.shortgrain.review.Verdict;
 final class DecisiveQuestions {
 
     /** An answer may open further questions, such as how a bush is fitted: so often those are answered too. */
-    private static final int ROUNDS = 5;
+    private static final int ROUNDS = 6;
 
     private final Trials trials;
     private final AdmissibleAnswers answers;
@@ -47,7 +47,7 @@ final class DecisiveQuestions {
 
     DecisiveQuestions(Trials trials) {
         this.trials = trials;
-        this.answers = new AdmissibleAnswers(trials.reviewer());
+        this.answers = new AdmissibleAnswers(trials);
         this.findingOut = trials.reviewer().knowledge().tables().findingOut();
     }
 
@@ -65,7 +65,7 @@ final class DecisiveQuestions {
         Trials.Trial trial = trials.of(part).orElseThrow(() -> new IllegalStateException("read once, and not again"));
         Verdict verdict = verdict(trial);
         Set<String> decisive = decisive(trial, verdict);
-        List<Case> cases = trial.asked().stream().filter(one -> decisive.contains(key(one)))
+        List<Case> cases = trial.asked().stream().filter(one -> decisive.contains(key(one)) || answers.areStated(one, trial))
                 .flatMap(one -> cases(trial, one)).toList();
         List<Verdict> promised = cases.parallelStream().map(one -> verdict(one.trial())).toList();
         Map<String, List<Answer>> told = new LinkedHashMap<>();
@@ -97,13 +97,22 @@ final class DecisiveQuestions {
             return trial.free();
         }
         boolean tried = trial.asked().stream().noneMatch(one -> answers.to(one, trial, trial.part()).isEmpty());
-        return tried && endsAgree(trial) && trial.asked().parallelStream().flatMap(one -> cases(trial, one))
-                .allMatch(one -> one.trial().free() == trial.free()) ? trial.free() : Verdict.CANNOT_BE_JUDGED;
+        return tried && endsAgree(trial, trial.free()) && trial.asked().parallelStream().flatMap(one -> cases(trial, one))
+                .allMatch(one -> one.trial().free() == trial.free() && (!isBetween(one, trial) || endsAgree(one.trial(), trial.free())))
+                ? trial.free() : Verdict.CANNOT_BE_JUDGED;
     }
 
-    private boolean endsAgree(Trials.Trial trial) {
+    /**
+     * Whether the ends do not speak for an answer. Of answers in a table it is known which is the worst and which the best
+     * whatever else is answered; of alternatives and of answers in between it is not.
+     */
+    private boolean isBetween(Case one, Trials.Trial trial) {
+        return one.answer().side() == AnswerTable.Side.OTHER || answers.areStated(one.question(), trial);
+    }
+
+    private boolean endsAgree(Trials.Trial trial, Verdict free) {
         return List.of(AnswerTable.Side.WORST, AnswerTable.Side.BEST).parallelStream().allMatch(side -> furthest(trial, side)
-                .filter(end -> end.asked().isEmpty() && end.free() == trial.free()).isPresent());
+                .filter(end -> end.asked().isEmpty() && end.free() == free).isPresent());
     }
 
     /** The part with every open question answered at one side; empty if an answer is refused by the reader. */
@@ -111,7 +120,7 @@ final class DecisiveQuestions {
         Trials.Trial now = trial;
         for (int round = 0; round < ROUNDS && !now.asked().isEmpty(); round++) {
             EditableDescription part = now.part();
-            for (Question question : now.asked()) {
+            for (Question question : next(now)) {
                 Optional<AdmissibleAnswers.Possible> answer = AdmissibleAnswers.furthest(answers.to(question, now, part), side);
                 part = answer.isPresent() ? part.with(answer.get().patch()) : part;
             }
@@ -125,6 +134,12 @@ final class DecisiveQuestions {
             now = next.get();
         }
         return Optional.of(now);
+    }
+
+    /** Which alternative holds comes before what is asked inside them. */
+    private List<Question> next(Trials.Trial trial) {
+        List<Question> alternatives = trial.asked().stream().filter(one -> answers.areStated(one, trial)).toList();
+        return alternatives.isEmpty() ? trial.asked() : alternatives;
     }
 
     private Set<String> decisive(Trials.Trial trial, Verdict verdict) {

@@ -71,7 +71,7 @@ final class StatedLines {
     }
 
     /** A group is a record with an origin; everything else is a value. */
-    private static boolean isGroup(Object value) {
+    static boolean isGroup(Object value) {
         if (!(value instanceof Record)) {
             return false;
         }
@@ -83,7 +83,8 @@ final class StatedLines {
         return false;
     }
 
-    private static String text(Object value) {
+    /** {@return a value in words, quantities as they were entered} */
+    static String text(Object value) {
         if (value instanceof Range range) {
             return range.entered();
         }

@@ -23,10 +23,10 @@ import java.util.stream.Stream;
  * @param rule    id of the rule
  * @param trigger whether the rule speaks of it; otherwise it is quiet
  */
-record ExampleFile(String name, String rule, boolean trigger) {
+public record ExampleFile(String name, String rule, boolean trigger) {
 
     /** File of the part that all examples change. */
-    static final String BASE = "base.yaml";
+    public static final String BASE = "base.yaml";
 
     private static final Pattern NAME = Pattern.compile("([A-Z][A-Z0-9]*-\\d+)\\.(trigger|quiet)(-[2-9]|-1[0-9])?\\.yaml");
 
@@ -45,7 +45,7 @@ record ExampleFile(String name, String rule, boolean trigger) {
      * @param texts file name to text
      * @throws IllegalArgumentException if the example changes nothing
      */
-    String description(Function<String, String> texts) {
+    public String description(Function<String, String> texts) {
         String patch = texts.apply(name);
         String start = FROM_TRIGGER.matcher(patch).find()
                 ? ExamplePatch.merged(texts.apply(BASE), texts.apply(rule + ".trigger.yaml"))
@@ -58,7 +58,7 @@ record ExampleFile(String name, String rule, boolean trigger) {
     }
 
     /** {@return the examples in a folder, by name} */
-    static List<ExampleFile> in(Path folder) throws IOException {
+    public static List<ExampleFile> in(Path folder) throws IOException {
         List<ExampleFile> examples = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             files.forEach(file -> named(file.getFileName().toString()).ifPresent(examples::add));

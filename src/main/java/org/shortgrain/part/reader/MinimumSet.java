@@ -9,7 +9,10 @@ import org.shortgrain.part.Minimum;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Stated;
 
-/** Which fields of the minimum set a description leaves open. */
+/**
+ * What a description leaves open: fields of the minimum set that hold no answer, and keys, of the minimum set or not, at
+ * which several values stand of which one holds.
+ */
 public final class MinimumSet {
     private final Forms forms;
 
@@ -28,22 +31,52 @@ public final class MinimumSet {
      * @param description the description
      */
     public List<Missing> of(PartDescription description) {
-        List<Missing> missing = new ArrayList<>();
-        inside(description, missing);
-        return List.copyOf(missing);
+        return open(description).missing();
     }
 
-    private void inside(Record group, List<Missing> missing) {
+    /**
+     * What is left open.
+     *
+     * @param missing      fields of the minimum set without an answer
+     * @param alternatives keys with several values of which one holds
+     */
+    public record Open(List<Missing> missing, List<Alternatives> alternatives) {
+
+        /** Copies the lists. */
+        public Open {
+            missing = List.copyOf(missing);
+            alternatives = List.copyOf(alternatives);
+        }
+    }
+
+    /**
+     * {@return all that is left open, in the order of the form}
+     *
+     * @param description the description
+     */
+    public Open open(PartDescription description) {
+        List<Missing> missing = new ArrayList<>();
+        List<Alternatives> alternatives = new ArrayList<>();
+        inside(description, missing, alternatives);
+        return new Open(missing, alternatives);
+    }
+
+    private void inside(Record group, List<Missing> missing, List<Alternatives> alternatives) {
         for (Expected.Field field : forms.of(group.getClass()).all()) {
             Stated<?> stated = (Stated<?>) Records.value(group, field.accessor());
             field.minimum().flatMap(minimum -> open(minimum, stated, field.meaning())).ifPresent(missing::add);
             if (field.expected() instanceof Expected.Group inner && !stated.isKnown()) {
                 emptyGroup(inner, stated, missing);
             }
+            List<?> values = stated.candidates().size() > 1 ? stated.candidates().stream().distinct().toList() : List.of();
+            if (values.size() > 1) {
+                alternatives.add(new Alternatives(field.minimum().map(Minimum::value).orElse(Minimum.Role.JUDGING),
+                        stated.at(), values, field.meaning()));
+            }
             stated.candidates().stream().flatMap(value -> value instanceof List<?> list ? list.stream()
                     : Stream.of(value)).forEach(value -> {
                         if (value instanceof Record record && forms.isGroup(field.expected())) {
-                            inside(record, missing);
+                            inside(record, missing, alternatives);
                         }
                     });
         }
