@@ -1,51 +1,81 @@
 package org.shortgrain.remedy;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.shortgrain.part.Feature;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.Product;
+import org.shortgrain.part.ResidualStress;
 import org.shortgrain.part.RouteStep;
 import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.part.reader.JsonPatch;
-import org.shortgrain.reference.MaterialAnswer;
-import org.shortgrain.reference.MaterialQuery;
-import org.shortgrain.reference.SccLevel;
-import org.shortgrain.reference.SectionLimits;
+import org.shortgrain.reference.Alloy;
 import org.shortgrain.reference.Substitutions;
-import org.shortgrain.terms.GrainDirection;
+import org.shortgrain.review.FactorState;
 
-/** Another temper or alloy that the tables rate and print at the thickness of the stock, with what it costs in section. */
+/**
+ * Another temper or alloy that the tables rate and print at the thickness that it needs, with what it costs in section.
+ * What the tables of substitutions offer and the other tables do not cover is told, with the reason.
+ */
 final class MetalChanges {
 
     private static final double MILLI = 1e-3;
 
     private final Subject subject;
+    private final String alloy;
+    private final String temper;
     private final List<Candidate> found = new ArrayList<>();
+    private final List<String> missing = new ArrayList<>();
 
     private MetalChanges(Subject subject) {
         this.subject = subject;
+        this.alloy = subject.metal().alloy().map(Alloy::name).orElse("");
+        this.temper = subject.metal().temper().normal();
     }
 
     static Proposals of(Subject subject) {
         MetalChanges changes = new MetalChanges(subject);
         changes.metal();
         changes.relievedStock();
-        return Proposals.of(changes.found);
+        return new Proposals(changes.found, changes.missing);
     }
 
     private void metal() {
-        String alloy = subject.metal().alloy().map(one -> one.name()).orElse("");
-        String temper = subject.metal().temper().normal();
-        Optional<Product> product = subject.part().form().field(Form::product).single();
-        for (Substitutions.Substitution one : subject.tables().substitutions().from(alloy)) {
-            boolean fits = sameTemper(one.fromTemper(), temper) && product.map(Product::word).filter(one.toForm()::equals)
-                    .isPresent();
-            Optional<MaterialAnswer> to = fits ? covered(one.toAlloy(), one.toTemper()) : Optional.empty();
-            to.ifPresent(answer -> metal(one, alloy, answer));
+        Optional<String> product = subject.part().form().field(Form::product).single().map(Product::word);
+        List<Substitutions.Substitution> listed = subject.tables().substitutions().from(alloy);
+        List<Substitutions.Substitution> fitting = listed.stream().filter(one -> sameTemper(one.fromTemper(), temper)
+                && product.filter(one.toForm()::equals).isPresent()).toList();
+        for (Substitutions.Substitution one : fitting) {
+            NewMetal.Answer answer = NewMetal.of(subject, one.toAlloy(), one.toTemper());
+            if (answer instanceof NewMetal.Answer.Covered covered) {
+                metal(one, covered);
+            } else if (answer instanceof NewMetal.Answer.NotCovered not) {
+                missing.add(one.toAlloy() + "-" + one.toTemper() + " " + one.toForm().replace('_', ' ') + " within the tables: "
+                        + not.why() + ".");
+            }
         }
+        if (fitting.isEmpty() && susceptible()) {
+            missing.add(noSubstitution(listed, product));
+        }
+    }
+
+    /** Whether the metal is a factor at some place, so that another one is sought at all. */
+    private boolean susceptible() {
+        return subject.trial().review().features().stream().anyMatch(place -> place.material().state() == FactorState.PRESENT);
+    }
+
+    private String noSubstitution(List<Substitutions.Substitution> listed, Optional<String> product) {
+        String metal = (alloy.isEmpty() ? "this metal" : alloy + (temper.isEmpty() ? "" : "-" + temper))
+                + product.map(form -> " " + form.replace('_', ' ')).orElse("");
+        return "Another metal: the table of substitutions has none from " + metal + listed.stream()
+                .min(Comparator.comparing((Substitutions.Substitution one) -> !product.filter(one.fromForm()::equals).isPresent())
+                        .thenComparing(one -> !one.fromTemper().equals(temper))
+                        .thenComparing(one -> !sameTemper(one.fromTemper(), temper)))
+                .map(one -> "; the nearest that it has is from " + one.fromAlloy() + "-" + one.fromTemper() + " "
+                        + one.fromForm().replace('_', ' ') + " to " + one.toAlloy() + "-" + one.toTemper()).orElse("") + ".";
     }
 
     /** A temper with other relief digits is the same metal: the substitution is from its base. */
@@ -53,32 +83,37 @@ final class MetalChanges {
         return stated.equals(from) || stated.startsWith(from) && stated.substring(from.length()).matches("5\\d{1,2}");
     }
 
-    private void metal(Substitutions.Substitution one, String alloy, MaterialAnswer to) {
-        Optional<Resized> price = Resized.of(subject.part(), subject.metal(), to);
-        if (price.isEmpty()) {
-            return;
-        }
+    private void metal(Substitutions.Substitution one, NewMetal.Answer.Covered to) {
         List<String> notes = new ArrayList<>();
-        notes.add("Strength: " + price.get().governs() + ".");
-        notes.addAll(price.get().lines());
-        available(to).forEach(limit -> notes.add(String.format(Locale.ROOT, "Printed minima up to %.0f mm (%s).",
-                limit.thickness() / MILLI, limit.row())));
+        notes.add("Strength: " + to.price().governs() + ".");
+        notes.addAll(to.price().lines());
+        notes.addAll(to.section().notes());
+        notes.addAll(EdgeDistances.notes(subject.part(), to.section().ratio()));
+        subject.tables().sectionLimits().greatest(to.metal()).forEach(limit -> notes.add(String.format(Locale.ROOT,
+                "Printed minima up to %.0f mm (%s).", limit.thickness() / MILLI, limit.row())));
         if (!one.remark().isEmpty()) {
-            notes.add(one.remark());
+            notes.add(sentence(one.remark()));
         }
         boolean other = !one.toAlloy().equals(alloy);
         notes.add("Proof of the old temper is taken out: conductivity, hardness and certificate are to be had anew.");
-        if (price.get().ratio() > 1 && subject.features().stream()
-                .anyMatch(place -> place.clampUp().isKnown())) {
-            notes.add("Strips that clamp-up bends are thickened with the section, since thicker is stiffer.");
+        if (measured()) {
+            notes.add("The residual stress that was measured is taken out: it was that of the old metal and section.");
         }
         found.add(new Candidate(subject.kind("material"), one.toAlloy() + "-" + one.toTemper() + " instead of "
-                + alloy + "-" + subject.metal().temper().normal(), Optional.empty(), price, notes,
-                now -> remade(now, one.toAlloy(), one.toTemper(), other, price.get())));
+                + alloy + "-" + temper, Optional.empty(), Optional.of(to.price()), notes,
+                now -> remade(now, one.toAlloy(), one.toTemper(), other, to)));
     }
 
-    private JsonPatch remade(EditableDescription now, String alloy, String temper, boolean other, Resized price) {
-        Edits edits = new Edits(now).set("/material/alloy", Subject.quoted(alloy)).set("/material/temper", Subject.quoted(temper));
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + (words.endsWith(".") ? "" : ".");
+    }
+
+    private boolean measured() {
+        return subject.features().stream().anyMatch(place -> place.residualStress().field(ResidualStress::value).isKnown());
+    }
+
+    private JsonPatch remade(EditableDescription now, String toAlloy, String toTemper, boolean other, NewMetal.Answer.Covered to) {
+        Edits edits = new Edits(now).set("/material/alloy", Subject.quoted(toAlloy)).set("/material/temper", Subject.quoted(toTemper));
         for (String stale : List.of("/evidence/conductivity", "/evidence/hardness", "/evidence/yield_strength",
                 "/evidence/certificate", "/evidence/scc_test")) {
             edits.setIfThere(stale, "unknown");
@@ -96,51 +131,32 @@ final class MetalChanges {
                 edits.setIfThere(step + "/limit", "unknown");
             }
         }
-        if (price.ratio() > 1) {
-            thicken(edits, price);
+        List<Feature> features = subject.features();
+        for (int i = 0; i < features.size(); i++) {
+            if (features.get(i).residualStress().field(ResidualStress::value).isKnown()) {
+                edits.set("/features/" + i + "/residual_stress", "unknown");
+            }
         }
+        to.section().write(edits);
+        subject.part().form().field(Form::mass).single().filter(mass -> to.price().mass() != 1).ifPresent(mass -> edits.setIfThere(
+                "/form/mass", String.format(Locale.ROOT, "{value: \"%.3f kg\", kind: assumed}", mass.highest() * to.price().mass())));
         return edits.patch();
     }
 
-    private void thicken(Edits edits, Resized price) {
-        List<Feature> features = subject.features();
-        for (int i = 0; i < features.size(); i++) {
-            var gaps = features.get(i).clampUp().candidates().stream().flatMap(List::stream).toList();
-            for (int k = 0; k < gaps.size(); k++) {
-                String place = "/features/" + i + "/clamp_up/" + k + "/thickness";
-                gaps.get(k).thickness().single().ifPresent(range -> edits.setIfThere(place,
-                        Subject.quoted(price.scaled(range.highest()))));
-            }
-        }
-    }
-
-    /** Rated in every direction that is pulled, and printed at the thickness of the stock. */
-    private Optional<MaterialAnswer> covered(String alloy, String temper) {
-        var query = subject.metal().query();
-        MaterialAnswer to = subject.tables().materials().lookUp(new MaterialQuery(Optional.of(alloy),
-                Optional.empty(), Optional.of(temper), query.productForm(), query.thickness(), query.sectionArea(),
-                query.widthToThickness(), query.minUts(), query.maxUts()));
-        boolean rated = to.in(GrainDirection.ST).level().level() != SccLevel.UNKNOWN;
-        boolean thin = query.thickness().isEmpty() || available(to).stream()
-                .allMatch(limit -> query.thickness().getAsDouble() <= limit.thickness());
-        return rated && thin ? Optional.of(to) : Optional.empty();
-    }
-
-    private List<SectionLimits.Limit> available(MaterialAnswer to) {
-        return subject.tables().sectionLimits().greatest(to);
-    }
-
     private void relievedStock() {
-        String temper = subject.metal().temper().normal();
         boolean quenched = subject.route().stream().anyMatch(step -> step.operation().is("quench"));
         if (!temper.matches("T\\d{1,2}") || quenched || subject.metal().alloy().isEmpty()) {
             return;
         }
         for (String named : subject.tables().materials().namedTempers(subject.metal().alloy().get())) {
-            if (named.matches(temper + "5[124]\\d?")) {
-                covered(subject.metal().alloy().get().name(), named).ifPresent(to -> found.add(new Candidate(
-                        subject.kind("relieved_stock"), named + " stock instead of " + temper, Optional.empty(),
-                        Optional.empty(), List.of(), now -> new Edits(now).set("/material/temper", Subject.quoted(named)).patch())));
+            if (named.matches(temper + "5[124]\\d?")
+                    && NewMetal.of(subject, alloy, named) instanceof NewMetal.Answer.Covered to) {
+                found.add(new Candidate(subject.kind("relieved_stock"), named + " stock instead of " + temper, Optional.empty(),
+                        Optional.of(to.price()), to.section().notes(), now -> {
+                            Edits edits = new Edits(now).set("/material/temper", Subject.quoted(named));
+                            to.section().write(edits);
+                            return edits.patch();
+                        }));
             }
         }
     }
