@@ -50,4 +50,16 @@ public record Band(double value, double low, double high) {
     public boolean isExact() {
         return low == high;
     }
+
+    // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Band that && Double.compare(value, that.value) == 0 && Double.compare(low, that.low) == 0
+                && Double.compare(high, that.high) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * Double.hashCode(value) + Double.hashCode(low)) + Double.hashCode(high);
+    }
 }

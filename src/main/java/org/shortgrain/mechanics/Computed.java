@@ -66,6 +66,18 @@ public record Computed(String id, String title, SiUnit unit, Band value, String 
      */
     public record Input(String symbol, String meaning, SiUnit unit, Band value, String origin,
             Optional<Citation> source) {
+        // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Input that && symbol.equals(that.symbol) && meaning.equals(that.meaning)
+                    && unit == that.unit && value.equals(that.value) && origin.equals(that.origin)
+                    && source.equals(that.source);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * symbol.hashCode() + value.hashCode()) + origin.hashCode();
+        }
     }
 
     /**
@@ -86,6 +98,16 @@ public record Computed(String id, String title, SiUnit unit, Band value, String 
      * @param statement the range, and where it is left, what leaves it
      */
     public record Validity(boolean inside, String statement) {
+        // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Validity that && inside == that.inside && statement.equals(that.statement);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Boolean.hashCode(inside) + statement.hashCode();
+        }
     }
 
     /**

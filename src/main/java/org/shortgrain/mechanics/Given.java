@@ -51,4 +51,16 @@ public record Given(Band value, String origin, Optional<Citation> source) {
     public Computed.Input as(String symbol, String meaning, SiUnit unit) {
         return new Computed.Input(symbol, meaning, unit, value, origin, source);
     }
+
+    // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+    @Override
+    public int hashCode() {
+        return 31 * (31 * value.hashCode() + origin.hashCode()) + source.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Given that && value.equals(that.value) && origin.equals(that.origin)
+                && source.equals(that.source);
+    }
 }

@@ -71,7 +71,7 @@ final class Folding {
         if (same.size() > 1) {
             // the engine's order of firing is not fixed; the order of evidence must not depend on it
             same.sort(Comparator.comparing((Findings.Raised one) -> one.evidence().toString())
-                    .thenComparing(one -> one.at().toString()));
+                    .thenComparing(one -> one.at().stream().map(Location::path).collect(Collectors.joining())));
         }
         same.forEach(one -> draft.add(one.evidence(), one.at()));
         return draft;

@@ -46,7 +46,7 @@ public final class RuleCompiler {
      */
     public static void main(String[] arguments) throws IOException {
         // class files for the oldest runtime that the tool supports, whichever runtime builds it
-        System.setProperty("drools.dialect.java.compiler.lnglevel", "17");
+        System.setProperty("drools.dialect.java.compiler.lnglevel", "1.8");
         int code = 0;
         try {
             build(Path.of(arguments[0]), Path.of(arguments[1])).ifPresent(System.out::println);

@@ -72,4 +72,21 @@ public record QuenchMaterial(String name, double density, double poissonRatio, P
         return new QuenchMaterial(name, density, poissonRatio, conductivity, heatCapacity, youngsModulus, expansion,
                 wYield.times(factor), hardening, hardeningKept, solutionTemperature, source);
     }
+
+    // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof QuenchMaterial that && name.equals(that.name)
+                && Double.compare(density, that.density) == 0 && Double.compare(poissonRatio, that.poissonRatio) == 0
+                && Double.compare(solutionTemperature, that.solutionTemperature) == 0
+                && conductivity.equals(that.conductivity) && heatCapacity.equals(that.heatCapacity)
+                && youngsModulus.equals(that.youngsModulus) && expansion.equals(that.expansion)
+                && wYield.equals(that.wYield) && hardening.equals(that.hardening)
+                && hardeningKept.equals(that.hardeningKept) && source.equals(that.source);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + wYield.hashCode();
+    }
 }

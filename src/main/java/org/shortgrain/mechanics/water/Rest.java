@@ -78,4 +78,15 @@ public record Rest(String name, List<Tilt> tilts) {
         double high = java.util.Arrays.stream(values).max().orElseThrow();
         return new Band((low + high) / 2, low, high);
     }
+
+    // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + tilts.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Rest that && name.equals(that.name) && tilts.equals(that.tilts);
+    }
 }

@@ -43,6 +43,18 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
         }
     }
 
+    // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+    @Override
+    public int hashCode() {
+        return 31 * (31 * hollow.sizes().hashCode() + rests.hashCode()) + holes.size();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StandingWater that && hollow.equals(that.hollow) && rests.equals(that.rests)
+                && holes.equals(that.holes);
+    }
+
     /** {@return greatest depth, {@code water.trapped-depth} or, with holes, {@code water.standing-depth} (m)} */
     public Computed depth() {
         return computed("depth", holes.isEmpty() ? "Depth of water that the hollow catches" : "Depth of water that stays"

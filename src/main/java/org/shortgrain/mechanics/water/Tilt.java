@@ -38,4 +38,15 @@ public record Tilt(double pitch, double roll) {
     public double steepness() {
         return Math.acos(Math.cos(pitch) * Math.cos(roll));
     }
+
+    // written out: what the compiler leaves to the runtime costs a cold start several milliseconds
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(pitch) + Double.hashCode(roll);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Tilt that && Double.compare(pitch, that.pitch) == 0 && Double.compare(roll, that.roll) == 0;
+    }
 }

@@ -39,14 +39,10 @@ final class CalculationPages {
     /**
      * What was printed already, and in which calculation: it is not printed again.
      *
-     * @param inputs  inputs at a place
+     * @param inputs  inputs, each with its place
      * @param grounds sentences on range, validity, sources and notes
      */
-    private record Printed(Map<Placed, String> inputs, Map<Object, String> grounds) {
-    }
-
-    /** An input at a place: what stands in an earlier calculation there is not printed again. */
-    private record Placed(Optional<String> feature, Computed.Input input) {
+    private record Printed(Map<List<Object>, String> inputs, Map<Object, String> grounds) {
     }
 
     private static List<Block> calculation(Report report, ReviewFigures figures, Calculation calculation,
@@ -62,7 +58,7 @@ final class CalculationPages {
         Map<String, List<Text>> known = new LinkedHashMap<>();
         List<Block.Row> rows = new ArrayList<>();
         for (Computed.Input input : computed.inputs()) {
-            String first = printed.inputs().putIfAbsent(new Placed(calculation.feature(), input), calculation.id());
+            String first = printed.inputs().putIfAbsent(List.of(calculation.feature(), input), calculation.id());
             if (first == null || first.equals(calculation.id())) {
                 rows.add(input(report, calculation, input));
             } else {

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.shortgrain.review.Finding;
-import org.shortgrain.review.Grade;
 import org.shortgrain.terms.Citation;
 
 /**
@@ -17,18 +16,14 @@ import org.shortgrain.terms.Citation;
 record FindingGroup(List<Finding> findings) {
 
     /** What findings must share to be printed as one. */
-    private record Shared(String rule, Grade grade, String title, String why, boolean needsConfirmation) {
-
-        static Shared of(Finding finding) {
-            return new Shared(finding.rule(), finding.grade(), finding.title(), finding.why(),
-                    finding.needsConfirmation());
-        }
+    private static List<Object> shared(Finding finding) {
+        return List.of(finding.rule(), finding.grade(), finding.title(), finding.why(), finding.needsConfirmation());
     }
 
     /** {@return the findings in groups, each where its first finding stands} */
     static List<FindingGroup> of(List<Finding> findings) {
-        Map<Shared, List<Finding>> groups = new LinkedHashMap<>();
-        findings.forEach(one -> groups.computeIfAbsent(Shared.of(one), key -> new ArrayList<>()).add(one));
+        Map<List<Object>, List<Finding>> groups = new LinkedHashMap<>();
+        findings.forEach(one -> groups.computeIfAbsent(shared(one), key -> new ArrayList<>()).add(one));
         return groups.values().stream().map(List::copyOf).map(FindingGroup::new).toList();
     }
 

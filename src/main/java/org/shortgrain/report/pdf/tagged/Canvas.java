@@ -268,7 +268,7 @@ final class Canvas {
     }
 
     private void stroke(Stroke wanted) throws IOException {
-        if (wanted.equals(stroke)) {
+        if (wanted == stroke) {
             return;
         }
         content.setStrokingColor(wanted.ink().red(), wanted.ink().green(), wanted.ink().blue());
