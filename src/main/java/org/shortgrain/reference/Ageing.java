@@ -65,26 +65,26 @@ public final class Ageing {
     public record HeatLimit(double aboveCelsius, OptionalDouble longerThan, String effect, Citation source) {
     }
 
-    static Ageing read(Csv csv, Sources sources, MaterialTable materials) {
+    static Ageing read(Csv csv, MaterialTable materials) {
         Ageing ageing = new Ageing(materials.forms());
         Scope.Reader scopes = new Scope.Reader(materials.alloys(), materials.forms());
-        ageing.readCycles(csv, sources, scopes);
+        ageing.readCycles(csv, scopes);
         for (Row row : csv.read("data/heat-after-ageing.csv", "alloys", "tempers", "above_degC", "longer_than_h",
                 "effect", "source", "clause", "status")) {
             ageing.heatLimits.add(new LimitRow(scopes.alloysOf(row), scopes.tempersOf(row),
                     new HeatLimit(row.requiredNumber("above_degC", 20, 600, 1),
-                            row.number("longer_than_h", 0, 1e5, 1), row.required("effect"), row.citation(sources))));
+                            row.number("longer_than_h", 0, 1e5, 1), row.required("effect"), row.citation())));
         }
         return ageing;
     }
 
-    private void readCycles(Csv csv, Sources sources, Scope.Reader scopes) {
+    private void readCycles(Csv csv, Scope.Reader scopes) {
         Map<String, CycleRow> byId = new LinkedHashMap<>();
         for (Row row : csv.read("data/ageing-cycles.csv", "cycle", "alloys", "tempers", "forms", "step", "kind",
                 "temperature_min_degC", "temperature_max_degC", "time_min_h", "time_max_h", "source", "clause",
                 "status", "remark")) {
             CycleRow cycle = byId.computeIfAbsent(row.required("cycle"), id -> new CycleRow(id, scopes.read(row),
-                    new ArrayList<>(), row.citation(sources), row.text("remark")));
+                    new ArrayList<>(), row.citation(), row.text("remark")));
             Step step = new Step(row.oneOf("kind", Set.of("age", "natural")).equals("natural"),
                     row.requiredNumber("temperature_min_degC", 0, 600, 1),
                     row.requiredNumber("temperature_max_degC", 0, 600, 1), row.number("time_min_h", 0, 1000, 1),

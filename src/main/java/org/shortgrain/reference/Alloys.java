@@ -36,8 +36,12 @@ public final class Alloys {
             }
             alloys.families.add(alloy.family());
             alloys.addAlias(row, alloy.name(), alloy);
-            alloy.aliases().forEach(alias -> alloys.addAlias(row, alias, alloy));
-            alloy.uns().ifPresent(number -> alloys.byAlias.putIfAbsent(squeeze(number), alloy));
+            for (String alias : alloy.aliases()) {
+                alloys.addAlias(row, alias, alloy);
+            }
+            if (!uns.isEmpty()) {
+                alloys.byAlias.putIfAbsent(squeeze(uns), alloy);
+            }
         }
         return alloys;
     }
@@ -121,9 +125,22 @@ public final class Alloys {
         return members;
     }
 
+    /** {@return the material families that a row names} */
+    Set<String> familiesOf(Row row) {
+        Set<String> named = row.set("families");
+        for (String family : named) {
+            if (!families.contains(family)) {
+                row.fault("no material has the family '" + family + "'");
+            }
+        }
+        return named;
+    }
+
     Set<String> rowNames() {
         Set<String> names = new LinkedHashSet<>(byName.keySet());
-        byName.values().forEach(alloy -> names.addAll(alloy.groups()));
+        for (Alloy alloy : byName.values()) {
+            names.addAll(alloy.groups());
+        }
         return names;
     }
 

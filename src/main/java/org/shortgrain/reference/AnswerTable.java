@@ -68,7 +68,7 @@ public final class AnswerTable {
     private record Line(PathPattern at, Entry entry) {
     }
 
-    static AnswerTable read(Csv csv, Sources sources) {
+    static AnswerTable read(Csv csv) {
         AnswerTable table = new AnswerTable();
         for (Row row : csv.read("data/answers.csv", "at", "rule", "when", "answer", "side", "edit", "way", "value", "source",
                 "clause", "status", "remark")) {
@@ -78,7 +78,7 @@ public final class AnswerTable {
             checkValue(row);
             table.lines.add(new Line(new PathPattern(row.text("at")), new Entry(row.text("rule"),
                     row.oneOf("when", CASES), row.required("answer"), row.constant("side", Side.values()),
-                    row.text("edit"), row.constant("way", Way.values()), row.required("value"), row.citation(sources))));
+                    row.text("edit"), row.constant("way", Way.values()), row.required("value"), row.citation())));
         }
         return table;
     }

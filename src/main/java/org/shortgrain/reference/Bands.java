@@ -1,7 +1,6 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +33,7 @@ final class Bands {
         ThicknessBand[] bands = new ThicknessBand[rows];
         for (List<Entry> entries : byKey.values()) {
             if (entries.size() > 1) {
-                entries.sort(Comparator.comparingDouble(e -> e.band().from()));
+                entries.sort((a, b) -> Double.compare(a.band().from(), b.band().from()));
             }
             Entry below = null;
             for (Entry entry : entries) {

@@ -38,16 +38,16 @@ public final class CrackTable {
     public record Check(boolean sister, String action, Citation source) {
     }
 
-    static CrackTable read(Csv csv, Sources sources) {
+    static CrackTable read(Csv csv) {
         CrackTable table = new CrackTable();
         for (Row row : csv.read("data/crack-causes.csv", "cause", "name", "speaks_for", "speaks_against", "decides",
                 "source", "clause", "status")) {
             table.causes.add(new Cause(row.required("cause"), row.required("name"), row.required("speaks_for"),
-                    row.required("speaks_against"), row.required("decides"), row.citation(sources)));
+                    row.required("speaks_against"), row.required("decides"), row.citation()));
         }
         for (Row row : csv.read("data/crack-checks.csv", "where", "action", "source", "clause", "status")) {
             table.checks.add(new Check(row.oneOf("where", Set.of("part", "sister")).equals("sister"),
-                    row.required("action"), row.citation(sources)));
+                    row.required("action"), row.citation()));
         }
         return table;
     }

@@ -67,25 +67,25 @@ public final class Crosswalk {
         }
     }
 
-    static Crosswalk read(Csv csv, Sources sources) {
+    static Crosswalk read(Csv csv) {
         Crosswalk crosswalk = new Crosswalk();
         for (Row row : csv.read("data/schemes.csv", "scheme", "title", "rates", "source", "clause", "status")) {
             String id = row.required("scheme");
             if (crosswalk.schemes.put(id, new Scheme(id, row.required("title"), row.required("rates"),
-                    row.citation(sources))) != null) {
+                    row.citation())) != null) {
                 row.fault("scheme " + id + " stands twice");
             }
         }
         for (Row row : csv.read("data/crosswalk.csv", "scheme", "word", "level_worst", "level_best", "scope",
                 "share_of_yield_percent", "floor_MPa", "meaning", "source", "clause", "status")) {
-            crosswalk.addWord(row, sources);
+            crosswalk.addWord(row);
         }
         for (Row row : csv.read("data/levels.csv", "level", "meaning", "st_stress_low_MPa", "st_stress_high_MPa",
                 "families", "source", "clause", "status")) {
             SccLevel level = SccLevel.of((int) row.requiredNumber("level", 1, 4, 1));
             Typical before = crosswalk.typical.put(level, new Typical(row.requiredNumber("st_stress_low_MPa", 1, 1000,
                     MPA), row.requiredNumber("st_stress_high_MPa", 1, 1000, MPA), row.set("families"),
-                    row.required("meaning"), row.citation(sources)));
+                    row.required("meaning"), row.citation()));
             if (before != null) {
                 row.fault("the level stands twice");
             }
@@ -93,7 +93,7 @@ public final class Crosswalk {
         return crosswalk;
     }
 
-    private void addWord(Row row, Sources sources) {
+    private void addWord(Row row) {
         String scheme = row.oneOf("scheme", schemes.keySet());
         String word = row.required("word");
         SccLevel worst = SccLevel.of((int) row.requiredNumber("level_worst", 1, 4, 1));
@@ -104,7 +104,7 @@ public final class Crosswalk {
         boolean worstDirection = row.oneOf("scope", Set.of("direction", "worst_direction")).equals("worst_direction");
         Word entry = new Word(scheme, word, worst, best, worstDirection,
                 row.number("share_of_yield_percent", 1, 100, PERCENT), row.number("floor_MPa", 1, 1000, MPA),
-                row.required("meaning"), row.citation(sources));
+                row.required("meaning"), row.citation());
         if (words.put(key(scheme, word), entry) != null) {
             row.fault("the word stands twice");
         }

@@ -17,14 +17,20 @@ import java.util.function.Function;
 final class Csv {
     private final Function<String, InputStream> door;
     private final Faults faults;
+    private final CitedDocuments cited;
 
-    Csv(Function<String, InputStream> door, Faults faults) {
+    Csv(Function<String, InputStream> door, Faults faults, CitedDocuments cited) {
         this.door = door;
         this.faults = faults;
+        this.cited = cited;
     }
 
     Faults faults() {
         return faults;
+    }
+
+    CitedDocuments cited() {
+        return cited;
     }
 
     /**
@@ -35,15 +41,14 @@ final class Csv {
      */
     List<Row> read(String file, String... heads) {
         List<Row> rows = new ArrayList<>();
-        try (InputStream in = open(file); CsvReader<CsvRecord> reader = CsvReader.builder()
-                .ofCsvRecord(in, StandardCharsets.UTF_8)) {
+        try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(textOf(file))) {
             Map<String, Integer> columns = null;
             for (CsvRecord csv : reader) {
                 List<String> fields = csv.getFields();
                 if (columns == null) {
                     columns = columns(file, fields, heads);
                 } else {
-                    rows.add(new Row(file, csv.getStartingLineNumber(), columns, fields, faults));
+                    rows.add(new Row(this, file, csv.getStartingLineNumber(), columns, fields));
                 }
             }
             if (columns == null) {
@@ -57,13 +62,14 @@ final class Csv {
         return rows;
     }
 
-    private InputStream open(String file) {
-        InputStream in = door.apply(file);
-        if (in == null) {
-            faults.add(file, "is missing from the rulebook");
-            return InputStream.nullInputStream();
+    private String textOf(String file) throws IOException {
+        try (InputStream in = door.apply(file)) {
+            if (in == null) {
+                faults.add(file, "is missing from the rulebook");
+                return "";
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
-        return in;
     }
 
     private Map<String, Integer> columns(String file, List<String> fields, String... heads) {

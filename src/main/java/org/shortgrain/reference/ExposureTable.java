@@ -1,6 +1,7 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,7 +35,7 @@ public final class ExposureTable {
         }
     }
 
-    static ExposureTable read(Csv csv, Sources sources, FluidTable fluids, Alloys alloys) {
+    static ExposureTable read(Csv csv, FluidTable fluids, Alloys alloys) {
         ExposureTable table = new ExposureTable();
         for (Row row : csv.read("data/test-exposures.csv", "exposure", "words", "fluids", "families", "source", "clause",
                 "status")) {
@@ -43,14 +44,12 @@ public final class ExposureTable {
                     row.fault("no fluid is called '" + fluid + "'");
                 }
             }
-            for (String family : row.set("families")) {
-                if (!alloys.families().contains(family)) {
-                    row.fault("no material has the family '" + family + "'");
-                }
+            Set<String> words = new HashSet<>();
+            for (String word : row.list("words")) {
+                words.add(word.toUpperCase(Locale.ROOT));
             }
-            Set<String> words = Set.copyOf(row.list("words").stream().map(one -> one.toUpperCase(Locale.ROOT)).toList());
-            table.exposures.add(new Exposure(row.required("exposure"), words, row.set("fluids"), row.set("families"),
-                    row.citation(sources)));
+            table.exposures.add(new Exposure(row.required("exposure"), words, row.set("fluids"),
+                    alloys.familiesOf(row), row.citation()));
         }
         return table;
     }

@@ -24,16 +24,25 @@ public final class FindingOut {
     private record Line(PathPattern at, Step step) {
     }
 
-    static FindingOut read(Csv csv, Sources sources) {
+    static FindingOut read(Csv csv) {
         FindingOut table = new FindingOut();
         for (Row row : csv.read("data/finding-out.csv", "at", "effort", "how", "source", "clause", "status")) {
             table.lines.add(new Line(new PathPattern(row.text("at")), new Step(
-                    (int) row.requiredNumber("effort", 1, 5, 1), row.required("how"), row.citation(sources))));
+                    (int) row.requiredNumber("effort", 1, 5, 1), row.required("how"), row.citation())));
         }
-        if (table.lines.stream().noneMatch(line -> line.at().length() == 0)) {
+        if (!table.speaksForAllPlaces()) {
             csv.faults().add("data/finding-out.csv", "has no row for all other places");
         }
         return table;
+    }
+
+    private boolean speaksForAllPlaces() {
+        for (Line line : lines) {
+            if (line.at().length() == 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

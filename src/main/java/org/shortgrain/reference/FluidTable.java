@@ -82,29 +82,26 @@ public final class FluidTable {
         }
     }
 
-    static FluidTable read(Csv csv, Sources sources, Alloys alloys) {
+    static FluidTable read(Csv csv, Alloys alloys) {
         FluidTable table = new FluidTable();
         for (Row row : csv.read("data/fluids.csv", "fluid", "aliases", "electrolyte", "remark", "source", "clause",
                 "status")) {
             String word = row.required("fluid");
             Electrolyte electrolyte = row.constant("electrolyte", Electrolyte.values());
             table.fluids.put(word, new Fluid(word, row.list("aliases"), electrolyte, row.text("remark"),
-                    row.citation(sources)));
+                    row.citation()));
             table.words.add(row, word);
-            row.list("aliases").forEach(alias -> table.words.alias(row, alias, word));
+            for (String alias : row.list("aliases")) {
+                table.words.alias(row, alias, word);
+            }
         }
         for (Row row : csv.read("data/fluid-attacks.csv", "fluid", "families", "mechanism", "condition", "above_degC",
                 "unless", "concern", "source", "clause", "status")) {
-            Set<String> families = row.set("families");
-            for (String family : families) {
-                if (!alloys.families().contains(family)) {
-                    row.fault("no material has the family '" + family + "'");
-                }
-            }
+            Set<String> families = alloys.familiesOf(row);
             Concern concern = row.constant("concern", Concern.values());
             table.attacks.add(new Attack(row.oneOf("fluid", table.fluids.keySet()), families,
                     row.required("mechanism"), row.required("condition"), row.number("above_degC", -273, 1000, 1),
-                    row.text("unless"), concern, row.citation(sources)));
+                    row.text("unless"), concern, row.citation()));
         }
         return table;
     }

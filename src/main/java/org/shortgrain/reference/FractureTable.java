@@ -22,7 +22,7 @@ final class FractureTable {
     record GrowthRow(Scope scope, CrackGrowth value) {
     }
 
-    static FractureTable read(Csv csv, Sources sources, Scope.Reader scopes) {
+    static FractureTable read(Csv csv, Scope.Reader scopes) {
         FractureTable table = new FractureTable();
         for (Row row : csv.read("data/toughness.csv", "alloys", "tempers", "forms", "orientation", "kic_MPa_sqrt_m",
                 "average_ksi_sqrt_in", "max_ksi_sqrt_in", "min_ksi_sqrt_in", "specimens", "product_thickness_in",
@@ -30,7 +30,7 @@ final class FractureTable {
             Scope scope = scopes.read(row);
             table.toughness.add(scope, new ToughnessRow(scope, new Toughness(
                     row.oneOf("orientation", Set.of("S-L", "T-L")), row.requiredNumber("kic_MPa_sqrt_m", 5, 300, MPA),
-                    row.number("min_ksi_sqrt_in", 5, 300, KSI_SQRT_IN), false, scope.describe(), row.citation(sources),
+                    row.number("min_ksi_sqrt_in", 5, 300, KSI_SQRT_IN), false, scope.describe(), row.citation(),
                     row.text("remark"))));
         }
         for (Row row : csv.read("data/kiscc.csv", "alloys", "tempers", "forms", "direction", "kiscc_low_MPa_sqrt_m",
@@ -42,7 +42,7 @@ final class FractureTable {
             table.growth.add(scope, new GrowthRow(scope, new CrackGrowth(
                     row.number("kiscc_low_MPa_sqrt_m", 1, 300, MPA), row.number("kiscc_high_MPa_sqrt_m", 1, 300, MPA),
                     row.number("rate_low_m_per_s", 1e-14, 1e-3, 1), row.number("rate_high_m_per_s", 1e-14, 1e-3, 1),
-                    row.required("statement"), false, scope.describe(), row.citation(sources),
+                    row.required("statement"), false, scope.describe(), row.citation(),
                     confidence.isEmpty() ? Optional.empty() : Optional.of(confidence), row.text("remark"))));
         }
         return table;

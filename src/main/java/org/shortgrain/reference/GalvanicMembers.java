@@ -1,10 +1,10 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.shortgrain.terms.Citation;
@@ -73,37 +73,30 @@ public final class GalvanicMembers {
         }
     }
 
-    static GalvanicMembers read(Csv csv, Sources sources, GalvanicTable series, Alloys alloys) {
+    static GalvanicMembers read(Csv csv, GalvanicTable series, Alloys alloys) {
         GalvanicMembers table = new GalvanicMembers(alloys);
+        Map<String, GalvanicTable.Entry> anodicIndex = new HashMap<>();
+        for (GalvanicTable.Entry entry : series.series(SERIES)) {
+            anodicIndex.putIfAbsent(entry.group(), entry);
+        }
         for (Row row : csv.read("data/galvanic-members.csv", "member", "kind", "traits", "families", "words",
                 "groups", "source", "clause", "status", "remark")) {
-            Kind kind = Kind.valueOf(row.oneOf("kind", Set.of("metal", "plating", "carbon", "insulator"))
-                    .toUpperCase(Locale.ROOT));
-            Set<String> families = row.set("families");
-            families.stream().filter(family -> !alloys.families().contains(family))
-                    .forEach(family -> row.fault("no material has the family '" + family + "'"));
-            table.members.add(new Member(row.required("member"), kind, traits(row), families,
-                    row.list("words"), rows(row, series), row.citation(sources)));
+            table.members.add(new Member(row.required("member"), row.constant("kind", Kind.values()),
+                    row.constants("traits", Trait.class), alloys.familiesOf(row), row.list("words"),
+                    rows(row, anodicIndex), row.citation()));
         }
         return table;
     }
 
-    private static Set<Trait> traits(Row row) {
-        Set<Trait> traits = EnumSet.noneOf(Trait.class);
-        for (String word : row.list("traits")) {
-            Arrays.stream(Trait.values()).filter(trait -> trait.name().equalsIgnoreCase(word)).findFirst()
-                    .ifPresentOrElse(traits::add, () -> row.fault("'" + word + "' is no trait; expected some of "
-                            + Arrays.toString(Trait.values()).toLowerCase(Locale.ROOT)));
-        }
-        return traits;
-    }
-
-    private static List<GalvanicTable.Entry> rows(Row row, GalvanicTable series) {
+    private static List<GalvanicTable.Entry> rows(Row row, Map<String, GalvanicTable.Entry> anodicIndex) {
         List<GalvanicTable.Entry> rows = new ArrayList<>();
         for (String group : row.list("groups")) {
-            Optional<GalvanicTable.Entry> entry = series.series(SERIES).stream()
-                    .filter(one -> one.group().equals(group)).findFirst();
-            entry.ifPresentOrElse(rows::add, () -> row.fault("the anodic index has no group '" + group + "'"));
+            GalvanicTable.Entry entry = anodicIndex.get(group);
+            if (entry == null) {
+                row.fault("the anodic index has no group '" + group + "'");
+            } else {
+                rows.add(entry);
+            }
         }
         return rows;
     }

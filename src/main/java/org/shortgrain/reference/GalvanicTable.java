@@ -54,19 +54,19 @@ public final class GalvanicTable {
     public record Limit(String fromWetness, String toWetness, int hundredths, String meaning, Citation source) {
     }
 
-    static GalvanicTable read(Csv csv, Sources sources) {
+    static GalvanicTable read(Csv csv) {
         GalvanicTable table = new GalvanicTable();
         for (Row row : csv.read("data/galvanic.csv", "series", "group", "metal", "potential_cV", "reference_electrode",
                 "anodic_index_cV", "order", "statement", "medium", "source", "clause", "status", "remark")) {
             table.entries.add(new Entry(row.oneOf("series", SERIES), row.required("group"), row.required("metal"),
                     whole(row, "potential_cV", -300, 200), row.text("reference_electrode"),
                     whole(row, "anodic_index_cV", -100, 300), whole(row, "order", 1, 200), row.text("statement"),
-                    row.required("medium"), row.citation(sources), row.text("remark")));
+                    row.required("medium"), row.citation(), row.text("remark")));
         }
         for (Row row : csv.read("data/galvanic-limits.csv", "wetness_from", "wetness_to", "limit_cV", "meaning",
                 "source", "clause", "status")) {
             table.limits.add(new Limit(row.required("wetness_from"), row.required("wetness_to"),
-                    (int) row.requiredNumber("limit_cV", 0, 300, 1), row.required("meaning"), row.citation(sources)));
+                    (int) row.requiredNumber("limit_cV", 0, 300, 1), row.required("meaning"), row.citation()));
         }
         return table;
     }
@@ -93,7 +93,13 @@ public final class GalvanicTable {
      * @param series series
      */
     public List<Entry> series(String series) {
-        return entries.stream().filter(e -> e.series().equals(series)).toList();
+        List<Entry> found = new ArrayList<>();
+        for (Entry entry : entries) {
+            if (entry.series().equals(series)) {
+                found.add(entry);
+            }
+        }
+        return Collections.unmodifiableList(found);
     }
 
     /**

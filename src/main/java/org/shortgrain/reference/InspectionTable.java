@@ -63,7 +63,7 @@ public final class InspectionTable {
         }
     }
 
-    static InspectionTable read(Csv csv, Sources sources) {
+    static InspectionTable read(Csv csv) {
         InspectionTable table = new InspectionTable();
         for (Row row : csv.read("data/detectable-sizes.csv", "method", "place", "section_over_mm", "section_to_mm",
                 "depth_mm", "share_of_section", "half_length_mm", "source", "clause", "status", "remark")) {
@@ -75,14 +75,14 @@ public final class InspectionTable {
             table.sizes.add(new Size(row.required("method"), row.constant("place", Place.values()),
                     row.number("section_over_mm", 0, 1000, MILLIMETRE).orElse(0),
                     row.number("section_to_mm", 0, 1000, MILLIMETRE).orElse(Double.POSITIVE_INFINITY), depth,
-                    share.orElse(1), row.number("half_length_mm", 0.01, 200, MILLIMETRE), row.citation(sources),
+                    share.orElse(1), row.number("half_length_mm", 0.01, 200, MILLIMETRE), row.citation(),
                     row.text("remark")));
         }
         for (Row row : csv.read("data/inspection-practice.csv", "key", "value", "unit", "meaning", "source", "clause",
                 "status")) {
             double unit = row.text("unit").equals("month") ? MONTH : 1;
             Practice one = new Practice(row.requiredNumber("value", 0, 1000, unit), row.required("meaning"),
-                    row.citation(sources));
+                    row.citation());
             if (table.practice.put(row.required("key"), one) != null) {
                 row.fault("key " + row.text("key") + " stands twice");
             }

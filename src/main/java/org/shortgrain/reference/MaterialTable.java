@@ -50,14 +50,14 @@ public final class MaterialTable {
         this.fracture = fracture;
     }
 
-    static MaterialTable read(Csv csv, Sources sources, Crosswalk crosswalk, Tempers tempers, ReliefDigits relief) {
+    static MaterialTable read(Csv csv, Crosswalk crosswalk, Tempers tempers, ReliefDigits relief) {
         Alloys alloys = Alloys.read(csv);
         ProductForms forms = ProductForms.read(csv);
         Scope.Reader scopes = new Scope.Reader(alloys, forms);
         return new MaterialTable(alloys, forms, tempers, relief,
-                RatingTable.read(csv, sources, scopes, crosswalk), StressTable.read(csv, sources, scopes, crosswalk),
-                StrengthTable.read(csv, sources, scopes), PhysicalTable.read(csv, sources, scopes),
-                StatementTable.read(csv, sources, scopes), FractureTable.read(csv, sources, scopes));
+                RatingTable.read(csv, scopes, crosswalk), StressTable.read(csv, scopes, crosswalk),
+                StrengthTable.read(csv, scopes), PhysicalTable.read(csv, scopes),
+                StatementTable.read(csv, scopes), FractureTable.read(csv, scopes));
     }
 
     /** {@return the materials by name} */

@@ -65,7 +65,9 @@ public final class OperationTable {
             }
             table.operations.put(word, new Operation(word, row.list("aliases"), kinds, row.text("remark")));
             table.words.add(row, word);
-            row.list("aliases").forEach(alias -> table.words.alias(row, alias, word));
+            for (String alias : row.list("aliases")) {
+                table.words.alias(row, alias, word);
+            }
         }
         return table;
     }

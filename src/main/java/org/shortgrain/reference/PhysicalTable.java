@@ -19,14 +19,14 @@ final class PhysicalTable {
             OptionalDouble expansion, OptionalDouble conductivity, OptionalDouble specificHeat, Citation citation) {
     }
 
-    static PhysicalTable read(Csv csv, Sources sources, Scope.Reader scopes) {
+    static PhysicalTable read(Csv csv, Scope.Reader scopes) {
         PhysicalTable table = new PhysicalTable();
         for (Row row : csv.read("data/physical.csv", "alloys", "tempers", "forms", "E_GPa", "nu", "rho_g_cm3",
                 "alpha_1e6_K", "k_W_mK", "cp_J_kgK", "source", "clause", "status", "remark")) {
             Scope scope = scopes.read(row);
             table.index.add(scope, new PhysicalRow(scope, scope.describe(), row.number("E_GPa", 30, 450, GPA), row.number("nu", 0.2, 0.45, 1),
                     row.number("rho_g_cm3", 1.3, 20, G_PER_CM3), row.number("alpha_1e6_K", 1, 35, PER_MILLION),
-                    row.number("k_W_mK", 1, 450, 1), row.number("cp_J_kgK", 100, 2000, 1), row.citation(sources)));
+                    row.number("k_W_mK", 1, 450, 1), row.number("cp_J_kgK", 100, 2000, 1), row.citation()));
         }
         return table;
     }

@@ -76,13 +76,13 @@ public final class ProtectionCredits {
     public record Credit(Measure measure, String factor, Effect effect, String words, String meaning, Citation source) {
     }
 
-    static ProtectionCredits read(Csv csv, Sources sources) {
+    static ProtectionCredits read(Csv csv) {
         ProtectionCredits table = new ProtectionCredits();
         for (Row row : csv.read("data/protection-credits.csv", "measure", "factor", "effect", "words", "meaning", "source",
                 "clause", "status")) {
             Measure measure = row.constant("measure", Measure.values());
             Credit credit = new Credit(measure, row.oneOf("factor", FACTORS), row.constant("effect", Effect.values()),
-                    row.required("words"), row.required("meaning"), row.citation(sources));
+                    row.required("words"), row.required("meaning"), row.citation());
             if (table.byMeasure.put(measure, credit) != null) {
                 row.fault("measure " + row.text("measure") + " stands twice");
             }

@@ -21,13 +21,13 @@ record QuenchFilms(QuenchBaths baths, Map<String, FilmCoefficient> uphill) {
     private static final Set<String> MEDIA = Set.of("water", "glycol", "uphill");
     private static final double KILOWATT = 1e3;
 
-    static QuenchFilms read(Csv csv, Sources sources, ReliefShares shares) {
+    static QuenchFilms read(Csv csv, ReliefShares shares) {
         List<FilmCoefficient> water = new ArrayList<>();
         List<QuenchBaths.GlycolBath> glycol = new ArrayList<>();
         Map<String, FilmCoefficient> uphill = new LinkedHashMap<>();
         for (Row row : csv.read(FILE, "film", "medium", "bath_degC", "concentration_percent",
                 "film_coefficient_kW_m2K", "basis", "source", "clause", "status")) {
-            FilmCoefficient film = film(row, sources, shares);
+            FilmCoefficient film = film(row, shares);
             switch (row.oneOf("medium", MEDIA)) {
                 case "water" -> water.add(film);
                 case "glycol" -> glycol.add(new QuenchBaths.GlycolBath(
@@ -55,11 +55,11 @@ record QuenchFilms(QuenchBaths baths, Map<String, FilmCoefficient> uphill) {
         return strong ? "uphill_strong" : "uphill_boiling_water";
     }
 
-    private static FilmCoefficient film(Row row, Sources sources, ReliefShares shares) {
+    private static FilmCoefficient film(Row row, ReliefShares shares) {
         RetainedShare share = shares.of(row.required("film"));
         row.required("basis");
         return new FilmCoefficient(row.text("film"), row.requiredNumber("bath_degC", -200, 300, 1),
                 CurveField.read(row, "film_coefficient_kW_m2K", KILOWATT), Math.min(1, share.high()),
-                row.citation(sources), share.source());
+                row.citation(), share.source());
     }
 }

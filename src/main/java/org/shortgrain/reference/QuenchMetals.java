@@ -1,6 +1,7 @@
 package org.shortgrain.reference;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,29 +34,29 @@ final class QuenchMetals {
     record Metal(QuenchMaterial material, List<String> alloys, List<String> families) {
     }
 
-    static List<Metal> read(Csv csv, Sources sources) {
+    static List<Metal> read(Csv csv) {
         Map<String, Map<String, Row>> metals = new LinkedHashMap<>();
         for (Row row : csv.read(FILE, "material", "property", "unit", "values", "source", "clause", "status")) {
             String property = row.text("property");
             if (!NUMBERS.contains(property) && !CURVES.contains(property) && !WORDS.contains(property)) {
                 row.fault("unknown property '" + property + "'");
             }
-            row.citation(sources);
+            row.citation();
             if (metals.computeIfAbsent(row.required("material"), name -> new LinkedHashMap<>())
                     .put(property, row) != null) {
                 row.fault(property + " of " + row.text("material") + " stands twice");
             }
         }
         List<Metal> read = new ArrayList<>();
-        metals.forEach((name, rows) -> {
-            if (isComplete(csv, name, rows)) {
+        for (Map.Entry<String, Map<String, Row>> metal : metals.entrySet()) {
+            if (isComplete(csv, metal.getKey(), metal.getValue())) {
                 try {
-                    read.add(metal(name, rows, sources));
+                    read.add(metal(metal.getKey(), metal.getValue()));
                 } catch (IllegalArgumentException e) {
                     csv.faults().add(FILE, "refused, " + e.getMessage());
                 }
             }
-        });
+        }
         return read;
     }
 
@@ -64,18 +65,21 @@ final class QuenchMetals {
         missing.addAll(CURVES);
         missing.add("alloys");
         missing.removeAll(rows.keySet());
-        missing.stream().sorted().forEach(property -> csv.faults().add(FILE, name + " has no row for " + property));
+        Collections.sort(missing);
+        for (String property : missing) {
+            csv.faults().add(FILE, name + " has no row for " + property);
+        }
         return missing.isEmpty();
     }
 
-    private static Metal metal(String name, Map<String, Row> rows, Sources sources) {
+    private static Metal metal(String name, Map<String, Row> rows) {
         QuenchMaterial material = new QuenchMaterial(name,
                 rows.get("density").requiredNumber("values", 500, 20_000, 1),
                 rows.get("poisson_ratio").requiredNumber("values", 0.2, 0.45, 1), curve(rows, "conductivity"),
                 curve(rows, "heat_capacity"), curve(rows, "youngs_modulus"), curve(rows, "expansion"),
                 curve(rows, "w_yield"), curve(rows, "hardening"), curve(rows, "hardening_kept"),
                 rows.get("solution_temperature").requiredNumber("values", 300, 700, 1),
-                rows.get("w_yield").citation(sources));
+                rows.get("w_yield").citation());
         return new Metal(material, rows.get("alloys").list("values"),
                 rows.containsKey("stand_in_for") ? rows.get("stand_in_for").list("values") : List.of());
     }

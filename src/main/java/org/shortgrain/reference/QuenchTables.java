@@ -18,18 +18,22 @@ public final class QuenchTables {
     private final QuenchFilms films;
     private final PublishedRelief published;
 
-    private QuenchTables(Csv csv, Sources sources) {
-        for (QuenchMetals.Metal metal : QuenchMetals.read(csv, sources)) {
-            metal.alloys().forEach(alloy -> byAlloy.put(alloy, metal.material()));
-            metal.families().forEach(family -> byFamily.put(family, metal.material()));
+    private QuenchTables(Csv csv) {
+        for (QuenchMetals.Metal metal : QuenchMetals.read(csv)) {
+            for (String alloy : metal.alloys()) {
+                byAlloy.put(alloy, metal.material());
+            }
+            for (String family : metal.families()) {
+                byFamily.put(family, metal.material());
+            }
         }
-        ReliefShares shares = ReliefShares.read(csv, sources);
-        this.films = QuenchFilms.read(csv, sources, shares);
+        ReliefShares shares = ReliefShares.read(csv);
+        this.films = QuenchFilms.read(csv, shares);
         this.published = shares.published();
     }
 
-    static QuenchTables read(Csv csv, Sources sources) {
-        return new QuenchTables(csv, sources);
+    static QuenchTables read(Csv csv) {
+        return new QuenchTables(csv);
     }
 
     /**
@@ -50,7 +54,9 @@ public final class QuenchTables {
      */
     public static QuenchTables load(Function<String, InputStream> door) {
         Faults faults = new Faults();
-        QuenchTables tables = new QuenchTables(new Csv(door, faults), Sources.read(door, faults));
+        CitedDocuments cited = new CitedDocuments();
+        QuenchTables tables = new QuenchTables(new Csv(door, faults, cited));
+        cited.check(Sources.read(door, faults), faults);
         faults.throwIfAny();
         return tables;
     }

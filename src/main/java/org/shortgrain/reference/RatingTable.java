@@ -22,14 +22,14 @@ final class RatingTable {
             Citation citation, String confidence, String remark) {
     }
 
-    static RatingTable read(Csv csv, Sources sources, Scope.Reader scopes, Crosswalk crosswalk) {
+    static RatingTable read(Csv csv, Scope.Reader scopes, Crosswalk crosswalk) {
         List<Row> rows = csv.read("data/ratings.csv", "alloys", "tempers", "uts_min_MPa", "uts_max_MPa", "forms",
                 "thickness_min_mm", "thickness_max_mm", "direction", "scheme", "word", "source", "clause", "status",
                 "confidence", "printed_temper", "remark");
         List<Rating> ratings = new ArrayList<>();
         Bands bands = new Bands();
         for (Row row : rows) {
-            Rating rating = rating(row, sources, scopes, crosswalk);
+            Rating rating = rating(row, scopes, crosswalk);
             ratings.add(rating);
             String key = String.join("\n", row.text("alloys"), row.text("tempers"), row.text("forms"),
                     row.text("direction"), row.text("scheme"), row.text("uts_min_MPa"), row.text("uts_max_MPa"),
@@ -47,7 +47,7 @@ final class RatingTable {
         return table;
     }
 
-    private static Rating rating(Row row, Sources sources, Scope.Reader scopes, Crosswalk crosswalk) {
+    private static Rating rating(Row row, Scope.Reader scopes, Crosswalk crosswalk) {
         Scope scope = scopes.read(row)
                 .withThickness(ThicknessBand.of(row.number("thickness_min_mm", 0, 1000, MM),
                         row.number("thickness_max_mm", 0, 1000, MM), false))
@@ -64,8 +64,8 @@ final class RatingTable {
                     + (word.get().worstDirection() ? " classes by the worst direction: write any"
                             : " rates each direction"));
         }
-        String title = crosswalk.scheme(scheme).map(Crosswalk.Scheme::title).orElse(scheme);
-        return new Rating(scope, "", direction, word.orElse(null), title, row.citation(sources),
+        Optional<Crosswalk.Scheme> known = crosswalk.scheme(scheme);
+        return new Rating(scope, "", direction, word.orElse(null), known.isPresent() ? known.get().title() : scheme, row.citation(),
                 row.oneOf("confidence", CONFIDENCES), row.text("remark"));
     }
 

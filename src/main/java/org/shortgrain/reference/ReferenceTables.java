@@ -1,10 +1,13 @@
 package org.shortgrain.reference;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 
 /**
@@ -16,7 +19,9 @@ import java.util.function.Function;
 public final class ReferenceTables {
     private static final String BUILT_IN = "/rulebook/";
 
-    private final Sources sources;
+    private final Faults faults = new Faults();
+    private final CitedDocuments cited = new CitedDocuments();
+    private final OnDemand<Sources> sources;
     private final Crosswalk crosswalk;
     private final Tempers tempers;
     private final ReliefDigits relief;
@@ -27,77 +32,116 @@ public final class ReferenceTables {
     private final RouteOrder routeOrder;
     private final GalvanicTable galvanic;
     private final StandIns standIns;
-    private final AnswerTable answers;
-    private final FindingOut findingOut;
+    private final OnDemand<AnswerTable> answers;
+    private final OnDemand<FindingOut> findingOut;
     private final ProtectionCredits protectionCredits;
-    private final RemedyCatalogue remedies;
+    private final OnDemand<RemedyCatalogue> remedies;
     private final TemperRules temperRules;
     private final Ageing ageing;
     private final TemperEvidence temperEvidence;
     private final SectionLimits sectionLimits;
-    private final Substitutions substitutions;
+    private final OnDemand<Substitutions> substitutions;
     private final GalvanicMembers galvanicMembers;
     private final QuenchTables quench;
     private final InspectionTable inspection;
     private final CrackTable cracks;
     private final ExposureTable exposures;
 
-    private ReferenceTables(Function<String, InputStream> door, Faults faults) {
-        Csv csv = new Csv(door, faults);
-        this.sources = Sources.read(door, faults);
-        this.crosswalk = Crosswalk.read(csv, sources);
-        this.tempers = Tempers.read(csv, sources);
-        this.relief = ReliefDigits.read(csv, sources);
-        this.materials = MaterialTable.read(csv, sources, crosswalk, tempers, relief);
-        this.zones = ZoneTable.read(csv, sources);
-        this.fluids = FluidTable.read(csv, sources, materials.alloys());
+    private ReferenceTables(Function<String, InputStream> door) {
+        Csv csv = new Csv(door, faults, cited);
+        this.sources = new OnDemand<>(() -> Sources.read(door, faults));
+        CompletableFuture.runAsync(sources::get);
+        this.crosswalk = Crosswalk.read(csv);
+        this.tempers = Tempers.read(csv);
+        this.relief = ReliefDigits.read(csv);
+        this.materials = MaterialTable.read(csv, crosswalk, tempers, relief);
+        this.zones = ZoneTable.read(csv);
+        this.fluids = FluidTable.read(csv, materials.alloys());
         this.operations = OperationTable.read(csv);
-        this.routeOrder = RouteOrder.read(csv, sources, operations, materials.alloys());
-        this.galvanic = GalvanicTable.read(csv, sources);
-        this.standIns = StandIns.read(csv, sources);
-        this.answers = AnswerTable.read(csv, sources);
-        this.findingOut = FindingOut.read(csv, sources);
-        this.protectionCredits = ProtectionCredits.read(csv, sources);
-        this.remedies = RemedyCatalogue.read(csv, sources);
-        this.temperRules = TemperRules.read(csv, sources, materials, relief);
-        this.ageing = Ageing.read(csv, sources, materials);
-        this.temperEvidence = TemperEvidence.read(csv, sources, materials.alloys(), materials.forms());
-        this.sectionLimits = SectionLimits.read(csv, sources, materials.alloys(), materials.forms());
-        this.substitutions = Substitutions.read(csv, sources, materials);
-        this.galvanicMembers = GalvanicMembers.read(csv, sources, galvanic, materials.alloys());
-        this.quench = QuenchTables.read(csv, sources);
-        this.inspection = InspectionTable.read(csv, sources);
-        this.cracks = CrackTable.read(csv, sources);
-        this.exposures = ExposureTable.read(csv, sources, fluids, materials.alloys());
+        this.routeOrder = RouteOrder.read(csv, operations, materials.alloys());
+        this.galvanic = GalvanicTable.read(csv);
+        this.standIns = StandIns.read(csv);
+        this.answers = new OnDemand<>(() -> AnswerTable.read(csv));
+        this.findingOut = new OnDemand<>(() -> FindingOut.read(csv));
+        this.protectionCredits = ProtectionCredits.read(csv);
+        this.remedies = new OnDemand<>(() -> RemedyCatalogue.read(csv));
+        this.temperRules = TemperRules.read(csv, materials, relief);
+        this.ageing = Ageing.read(csv, materials);
+        this.temperEvidence = TemperEvidence.read(csv, materials.alloys(), materials.forms());
+        this.sectionLimits = SectionLimits.read(csv, materials.alloys(), materials.forms());
+        this.substitutions = new OnDemand<>(() -> Substitutions.read(csv, materials));
+        this.galvanicMembers = GalvanicMembers.read(csv, galvanic, materials.alloys());
+        this.quench = QuenchTables.read(csv);
+        this.inspection = InspectionTable.read(csv);
+        this.cracks = CrackTable.read(csv);
+        this.exposures = ExposureTable.read(csv, fluids, materials.alloys());
     }
 
     /**
-     * {@return the tables behind a door}
+     * {@return the tables behind a door, all read and checked}
      *
      * @param door opens a file of the rulebook by its name below the rulebook, such as {@code data/ratings.csv}; null
-     *             where there is no such file
+     *             where there is no such file; asked from more than one thread
      * @throws RulebookTableException if the tables have faults
      */
     public static ReferenceTables load(Function<String, InputStream> door) {
-        Faults faults = new Faults();
-        ReferenceTables tables = new ReferenceTables(door, faults);
-        faults.throwIfAny();
+        ReferenceTables tables = new ReferenceTables(door);
+        tables.readAll();
         return tables;
     }
 
-    /** {@return the tables that the tool ships with} */
+    /**
+     * {@return the tables that the tool ships with}
+     *
+     * <p>They are checked when the tool is built. The documents and what only questions and remedies need are therefore
+     * read when they are first asked for.
+     */
     public static ReferenceTables builtIn() {
-        return load(name -> ReferenceTables.class.getResourceAsStream(BUILT_IN + name));
+        URL documents = ReferenceTables.class.getResource(BUILT_IN + Sources.FILE);
+        ReferenceTables tables = new ReferenceTables(name -> beside(documents, name));
+        tables.faults.throwIfAny();
+        return tables;
     }
 
     /**
-     * {@return the tables of an edited rulebook}
+     * {@return the tables of an edited rulebook, all read and checked}
      *
      * @param rulebook directory of the rulebook, the one that holds {@code sources.yaml}
      * @throws RulebookTableException if the tables have faults
      */
     public static ReferenceTables from(Path rulebook) {
         return load(name -> open(rulebook.resolve(name)));
+    }
+
+    /**
+     * Reads what nobody has asked for yet, and checks all.
+     *
+     * @throws RulebookTableException if the tables have faults
+     */
+    public void readAll() {
+        answers.get();
+        findingOut.get();
+        remedies.get();
+        substitutions.get();
+        cited.check(sources.get(), faults);
+        faults.throwIfAny();
+    }
+
+    private <T> T asked(OnDemand<T> table) {
+        T read = table.get();
+        faults.throwIfAny();
+        return read;
+    }
+
+    /** Opens a shipped file from where another one was found, without a search through the class path for each. */
+    private static InputStream beside(URL found, String name) {
+        try {
+            return new URL(found, name).openStream();
+        } catch (FileNotFoundException e) {
+            return null;
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + name, e);
+        }
     }
 
     private static InputStream open(Path file) {
@@ -110,7 +154,7 @@ public final class ReferenceTables {
 
     /** {@return the documents} */
     public Sources sources() {
-        return sources;
+        return asked(sources);
     }
 
     /** {@return the rating schemes and their common scale} */
@@ -165,17 +209,17 @@ public final class ReferenceTables {
 
     /** {@return what may be answered to a question} */
     public AnswerTable answers() {
-        return answers;
+        return asked(answers);
     }
 
     /** {@return the kinds of change that clear a finding} */
     public RemedyCatalogue remedies() {
-        return remedies;
+        return asked(remedies);
     }
 
     /** {@return how an open datum is found out} */
     public FindingOut findingOut() {
-        return findingOut;
+        return asked(findingOut);
     }
 
     /** {@return what measures of protection are credited with} */
@@ -205,7 +249,7 @@ public final class ReferenceTables {
 
     /** {@return changes of alloy or temper that the trade makes} */
     public Substitutions substitutions() {
-        return substitutions;
+        return asked(substitutions);
     }
 
     /** {@return where metals, platings and composites stand in the anodic index} */

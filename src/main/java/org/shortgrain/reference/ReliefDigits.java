@@ -58,19 +58,19 @@ public final class ReliefDigits {
     public record Ruling(Verdict verdict, String remark, Citation source) {
     }
 
-    static ReliefDigits read(Csv csv, Sources sources) {
+    static ReliefDigits read(Csv csv) {
         ReliefDigits digits = new ReliefDigits();
         for (Row row : csv.read("data/relief-actions.csv", "digits", "action", "set_min_percent", "set_max_percent",
                 "source", "clause", "status", "remark")) {
             digits.actions.put(row.required("digits"), new Action(row.required("action"),
                     row.number("set_min_percent", 0, 10, PERCENT), row.number("set_max_percent", 0, 10, PERCENT),
-                    row.citation(sources), row.text("remark")));
+                    row.citation(), row.text("remark")));
         }
         for (Row row : csv.read("data/relief-digits.csv", "digits", "form", "verdict", "remark", "source", "clause",
                 "status")) {
             Verdict verdict = row.constant("verdict", Verdict.values());
             if (digits.rulings.put(key(row.required("digits"), row.required("form")),
-                    new Ruling(verdict, row.text("remark"), row.citation(sources))) != null) {
+                    new Ruling(verdict, row.text("remark"), row.citation())) != null) {
                 row.fault("the pair stands twice");
             }
         }

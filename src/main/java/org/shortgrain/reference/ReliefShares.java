@@ -27,16 +27,16 @@ final class ReliefShares {
         this.faults = faults;
     }
 
-    static ReliefShares read(Csv csv, Sources sources) {
+    static ReliefShares read(Csv csv) {
         ReliefShares table = new ReliefShares(csv.faults());
         for (Row row : csv.read(FILE, "key", "treatment", "retained_low", "retained_high", "at_least_MPa", "reaches_mm",
                 "source", "clause", "status")) {
-            table.add(row, sources);
+            table.add(row);
         }
         return table;
     }
 
-    private void add(Row row, Sources sources) {
+    private void add(Row row) {
         String key = row.required("key");
         double low = row.requiredNumber("retained_low", 0, 2, 1);
         double high = row.requiredNumber("retained_high", 0, 2, 1);
@@ -45,12 +45,14 @@ final class ReliefShares {
             low = high;
         }
         RetainedShare share = new RetainedShare(row.required("treatment"), low, high,
-                row.number("at_least_MPa", 0, 500, MPA).orElse(0), row.citation(sources));
+                row.number("at_least_MPa", 0, 500, MPA).orElse(0), row.citation());
         if (shares.put(key, share) != null) {
             row.fault(key + " stands twice");
         }
         OptionalDouble reach = row.number("reaches_mm", 0, 100, MILLIMETRE);
-        reach.ifPresent(depth -> reaches.put(key, depth));
+        if (reach.isPresent()) {
+            reaches.put(key, reach.getAsDouble());
+        }
     }
 
     RetainedShare of(String key) {

@@ -36,13 +36,13 @@ public final class RemedyCatalogue {
         }
     }
 
-    static RemedyCatalogue read(Csv csv, Sources sources) {
+    static RemedyCatalogue read(Csv csv) {
         RemedyCatalogue table = new RemedyCatalogue();
         for (Row row : csv.read("data/remedies.csv", "key", "name", "edits", "when", "agree", "drawings", "processes",
                 "requalify", "source", "clause", "status")) {
             Kind kind = new Kind(row.required("key"), row.required("name"), row.list("edits"), row.required("when"),
                     row.list("agree"), (int) row.requiredNumber("drawings", 0, 9, 1),
-                    (int) row.requiredNumber("processes", 0, 9, 1), row.required("requalify"), row.citation(sources));
+                    (int) row.requiredNumber("processes", 0, 9, 1), row.required("requalify"), row.citation());
             if (table.kinds.put(kind.key(), kind) != null) {
                 row.fault("key " + kind.key() + " stands twice");
             }

@@ -90,15 +90,15 @@ public final class RouteOrder {
         }
     }
 
-    static RouteOrder read(Csv csv, Sources sources, OperationTable operations, Alloys alloys) {
+    static RouteOrder read(Csv csv, OperationTable operations, Alloys alloys) {
         RouteOrder order = new RouteOrder();
         for (Row row : csv.read("data/route-order.csv", "id", "before", "after", "families", "condition", "reason",
                 "source", "clause", "status", "remark")) {
-            order.before.add(pair(row, "before", "after", sources, operations, alloys));
+            order.before.add(pair(row, "before", "after", operations, alloys));
         }
         for (Row row : csv.read("data/route-never-after.csv", "id", "first", "never_after", "families", "condition",
                 "reason", "source", "clause", "status", "remark")) {
-            order.neverAfter.add(pair(row, "first", "never_after", sources, operations, alloys));
+            order.neverAfter.add(pair(row, "first", "never_after", operations, alloys));
         }
         for (Row row : csv.read("data/route-windows.csv", "from", "to", "amount", "unit", "sense", "families",
                 "condition", "source", "clause", "status")) {
@@ -109,16 +109,16 @@ public final class RouteOrder {
             }
             order.windows.add(new Window(row.oneOf("from", operations.words()), to,
                     row.requiredNumber("amount", 0, 1000, unit),
-                    row.oneOf("sense", Set.of("at_most", "at_least")).equals("at_most"), families(row, alloys),
-                    row.text("condition"), row.citation(sources)));
+                    row.oneOf("sense", Set.of("at_most", "at_least")).equals("at_most"), alloys.familiesOf(row),
+                    row.text("condition"), row.citation()));
         }
         return order;
     }
 
-    private static Pair pair(Row row, String first, String second, Sources sources, OperationTable operations,
+    private static Pair pair(Row row, String first, String second, OperationTable operations,
             Alloys alloys) {
         return new Pair(row.required("id"), side(row, first, operations), side(row, second, operations),
-                families(row, alloys), row.text("condition"), row.required("reason"), row.citation(sources),
+                alloys.familiesOf(row), row.text("condition"), row.required("reason"), row.citation(),
                 row.text("remark"));
     }
 
@@ -134,16 +134,6 @@ public final class RouteOrder {
             (kind ? kinds : words).add(name);
         }
         return new Side(words, kinds);
-    }
-
-    private static Set<String> families(Row row, Alloys alloys) {
-        Set<String> families = row.set("families");
-        for (String family : families) {
-            if (!alloys.families().contains(family)) {
-                row.fault("no material has the family '" + family + "'");
-            }
-        }
-        return families;
     }
 
     /** {@return the pairs of which the first must come before the second} */

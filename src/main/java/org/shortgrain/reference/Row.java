@@ -1,6 +1,7 @@
 package org.shortgrain.reference;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,25 +14,24 @@ import org.shortgrain.terms.SourceStatus;
 
 /** One row of a CSV table, with typed and checked access to its fields. A fault is noted, not thrown. */
 final class Row {
-    private static final Map<String, SourceStatus> STATUS = Arrays.stream(SourceStatus.values())
-            .collect(Collectors.toUnmodifiableMap(SourceStatus::word, status -> status));
+    private static final SourceStatus[] STATUS = SourceStatus.values();
 
+    private final Csv csv;
     private final String file;
     private final long line;
     private final Map<String, Integer> columns;
     private final List<String> fields;
-    private final Faults faults;
 
-    Row(String file, long line, Map<String, Integer> columns, List<String> fields, Faults faults) {
+    Row(Csv csv, String file, long line, Map<String, Integer> columns, List<String> fields) {
+        this.csv = csv;
         this.file = file;
         this.line = line;
         this.columns = columns;
         this.fields = fields;
-        this.faults = faults;
     }
 
     void fault(String what) {
-        faults.add(file, line, what);
+        csv.faults().add(file, line, what);
     }
 
     /** {@return where the row stands} */
@@ -117,13 +117,26 @@ final class Row {
      * @param <E>       enumeration
      */
     <E extends Enum<E>> E constant(String column, E[] constants) {
-        String name = text(column).toUpperCase(Locale.ROOT).replace(' ', '_');
+        return constant(column, text(column), constants);
+    }
+
+    /** {@return the constants whose names are the items of a list} */
+    <E extends Enum<E>> Set<E> constants(String column, Class<E> type) {
+        Set<E> named = EnumSet.noneOf(type);
+        for (String item : list(column)) {
+            named.add(constant(column, item, type.getEnumConstants()));
+        }
+        return named;
+    }
+
+    private <E extends Enum<E>> E constant(String column, String text, E[] constants) {
+        String name = text.toUpperCase(Locale.ROOT).replace(' ', '_');
         for (E constant : constants) {
             if (constant.name().equals(name)) {
                 return constant;
             }
         }
-        fault(column + " is '" + text(column) + "'; expected one of "
+        fault(column + " is '" + text + "'; expected one of "
                 + Arrays.toString(constants).toLowerCase(Locale.ROOT).replace('_', ' '));
         return constants[0];
     }
@@ -133,24 +146,21 @@ final class Row {
     }
 
     SourceStatus status(String column) {
-        SourceStatus known = STATUS.get(text(column));
-        if (known == null) {
-            fault(column + " is '" + text(column) + "'; expected one of " + STATUS.keySet());
-            return SourceStatus.MEMORY;
+        String word = text(column);
+        for (SourceStatus status : STATUS) {
+            if (status.word().equals(word)) {
+                return status;
+            }
         }
-        return known;
+        fault(column + " is '" + word + "'; expected one of "
+                + Arrays.stream(STATUS).map(SourceStatus::word).collect(Collectors.joining(", ", "[", "]")));
+        return SourceStatus.MEMORY;
     }
 
-    /**
-     * {@return the citation that the columns source, clause and status make}
-     *
-     * @param sources the documents that may be cited
-     */
-    Citation citation(Sources sources) {
+    /** {@return the citation that the columns source, clause and status make; the document must be a listed one} */
+    Citation citation() {
         String id = required("source");
-        if (!sources.has(id)) {
-            fault("source '" + id + "' is not in sources.yaml");
-        }
+        csv.cited().add(id, file, line);
         return new Citation(id, text("clause"), status("status"));
     }
 }

@@ -110,7 +110,7 @@ record Scope(List<String> alloys, TemperPattern tempers, Set<String> forms, Thic
     }
 
     private static String number(double value) {
-        double rounded = Math.round(value * 10) / 10.0;
-        return rounded == Math.rint(rounded) ? String.valueOf((long) rounded) : String.valueOf(rounded);
+        long tenths = Math.round(value * 10);
+        return tenths % 10 == 0 ? Long.toString(tenths / 10) : tenths / 10 + "." + tenths % 10;
     }
 }

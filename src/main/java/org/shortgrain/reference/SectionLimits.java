@@ -48,14 +48,14 @@ public final class SectionLimits {
     public record Sensitivity(String word, double fullStrength, Citation source, String remark) {
     }
 
-    static SectionLimits read(Csv csv, Sources sources, Alloys alloys, ProductForms forms) {
+    static SectionLimits read(Csv csv, Alloys alloys, ProductForms forms) {
         SectionLimits limits = new SectionLimits(forms);
         Scope.Reader scopes = new Scope.Reader(alloys, forms);
         for (Row row : csv.read("data/availability.csv", "alloys", "tempers", "forms", "greatest_thickness_mm",
                 "printed_in", "source", "clause", "status", "remark")) {
             Scope scope = scopes.read(row);
             limits.available.add(scope, new Entry(scope, new Limit(
-                    row.requiredNumber("greatest_thickness_mm", 1, 1000, MM), scope.describe(), row.citation(sources),
+                    row.requiredNumber("greatest_thickness_mm", 1, 1000, MM), scope.describe(), row.citation(),
                     row.text("remark"))));
         }
         for (Row row : csv.read("data/quench-sensitivity.csv", "alloys", "class", "full_strength_to_mm", "remark",
@@ -64,7 +64,7 @@ public final class SectionLimits {
                     ThicknessBand.ALL, ThicknessBand.ALL);
             limits.sensitivity.add(scope, new SensitivityEntry(scope, new Sensitivity(
                     row.oneOf("class", Set.of("high", "medium", "low", "lowest")),
-                    row.requiredNumber("full_strength_to_mm", 1, 1000, MM), row.citation(sources),
+                    row.requiredNumber("full_strength_to_mm", 1, 1000, MM), row.citation(),
                     row.text("remark"))));
         }
         return limits;

@@ -22,10 +22,10 @@ public final class StandIns {
     public record StandIn(double value, String meaning, Citation source) {
     }
 
-    static StandIns read(Csv csv, Sources sources) {
+    static StandIns read(Csv csv) {
         StandIns table = new StandIns();
         for (Row row : csv.read("data/stand-ins.csv", "key", "value", "unit", "meaning", "source", "clause", "status")) {
-            StandIn one = new StandIn(value(row), row.required("meaning"), row.citation(sources));
+            StandIn one = new StandIn(value(row), row.required("meaning"), row.citation());
             if (table.byKey.put(row.required("key"), one) != null) {
                 row.fault("key " + row.text("key") + " stands twice");
             }

@@ -17,7 +17,7 @@ final class StatementTable {
     record StatementRow(Scope scope, MaterialStatement statement) {
     }
 
-    static StatementTable read(Csv csv, Sources sources, Scope.Reader scopes) {
+    static StatementTable read(Csv csv, Scope.Reader scopes) {
         StatementTable table = new StatementTable();
         for (Row row : csv.read("data/scc-statements.csv", "alloys", "tempers", "forms", "thickness_max_mm",
                 "direction", "kind", "statement", "above_degC", "limit_thickness_mm", "source", "clause", "status",
@@ -27,7 +27,7 @@ final class StatementTable {
             RatingTable.direction(row);
             table.index.add(scope, new StatementRow(scope, new MaterialStatement(row.oneOf("kind", KINDS),
                     row.required("statement"), row.number("above_degC", -273, 1000, 1),
-                    row.number("limit_thickness_mm", 0, 1000, MM), false, scope.describe(), row.citation(sources),
+                    row.number("limit_thickness_mm", 0, 1000, MM), false, scope.describe(), row.citation(),
                     row.oneOf("confidence", RatingTable.CONFIDENCES), row.text("remark"))));
         }
         return table;

@@ -33,7 +33,7 @@ final class StrengthTable {
         }
     }
 
-    static StrengthTable read(Csv csv, Sources sources, Scope.Reader scopes) {
+    static StrengthTable read(Csv csv, Scope.Reader scopes) {
         List<Row> rows = csv.read("data/strengths.csv", "alloys", "tempers", "forms", "thickness_min_mm",
                 "thickness_max_mm", "area_min_cm2", "area_max_cm2", "direction", "basis", "ftu_MPa", "fty_MPa",
                 "elongation_percent", "printed_ftu_ksi", "printed_fty_ksi", "printed_band_in", "source", "clause",
@@ -57,12 +57,12 @@ final class StrengthTable {
         StrengthTable table = new StrengthTable();
         for (int i = 0; i < rows.size(); i++) {
             Scope scope = scopesRead.get(i).withThickness(closed[i]);
-            table.index.add(scope, strengthRow(rows.get(i), scope, sources));
+            table.index.add(scope, strengthRow(rows.get(i), scope));
         }
         return table;
     }
 
-    private static StrengthRow strengthRow(Row row, Scope scope, Sources sources) {
+    private static StrengthRow strengthRow(Row row, Scope scope) {
         String direction = row.oneOf("direction", Set.of("L", "LT", "ST", "T", "all"));
         Strength.Basis basis = row.constant("basis", Strength.Basis.values());
         OptionalDouble ftu = row.number("ftu_MPa", 50, 3000, MPA);
@@ -74,7 +74,7 @@ final class StrengthTable {
             row.fault("ftu_MPa lies below fty_MPa");
         }
         Strength sure = new Strength(basis, ftu, fty, row.number("elongation_percent", 0, 60, PERCENT), direction,
-                false, scope.describe(), row.citation(sources), row.text("remark"));
+                false, scope.describe(), row.citation(), row.text("remark"));
         Strength maybe = new Strength(basis, ftu, fty, sure.elongation(), direction, true, sure.row(), sure.citation(),
                 sure.remark());
         return new StrengthRow(scope, direction, sure, maybe);

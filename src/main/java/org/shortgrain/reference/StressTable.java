@@ -27,7 +27,7 @@ final class StressTable {
     record StressRow(Scope scope, Optional<GrainDirection> direction, SccStress stress) {
     }
 
-    static StressTable read(Csv csv, Sources sources, Scope.Reader scopes, Crosswalk crosswalk) {
+    static StressTable read(Csv csv, Scope.Reader scopes, Crosswalk crosswalk) {
         List<Row> rows = csv.read("data/scc-stresses.csv", "alloys", "tempers", "forms", "thickness_min_mm",
                 "thickness_max_mm", "tested_thickness_mm", "area_min_cm2", "area_max_cm2", "direction", "kind",
                 "stress_low_MPa", "stress_high_MPa", "percent_of_yield", "basis", "exposure_days", "printed_ksi",
@@ -40,7 +40,7 @@ final class StressTable {
                             row.number("thickness_max_mm", 0, 1000, MM), true))
                     .withArea(ThicknessBand.ofArea(row.number("area_min_cm2", 0, 1e5, CM2),
                             row.number("area_max_cm2", 0, 1e5, CM2)));
-            read.add(new StressRow(scope, RatingTable.direction(row), stress(row, scope, sources)));
+            read.add(new StressRow(scope, RatingTable.direction(row), stress(row, scope)));
             String key = String.join("\n", row.text("alloys"), row.text("tempers"), row.text("forms"),
                     row.text("direction"), row.text("kind"), row.text("source"), row.text("area_min_cm2"),
                     row.text("area_max_cm2"), row.text("tested_thickness_mm"));
@@ -56,7 +56,7 @@ final class StressTable {
         return table;
     }
 
-    private static SccStress stress(Row row, Scope scope, Sources sources) {
+    private static SccStress stress(Row row, Scope scope) {
         SccStress.Kind kind = SccStress.Kind.of(row);
         OptionalDouble low = row.number("stress_low_MPa", 1, 2000, MPA);
         OptionalDouble high = row.number("stress_high_MPa", 1, 2000, MPA);
@@ -76,7 +76,7 @@ final class StressTable {
         appendIf(statement, row.text("tested_thickness_mm").isEmpty() ? ""
                 : "tested at " + row.text("tested_thickness_mm") + " mm");
         appendIf(statement, row.text("printed_ksi").isEmpty() ? "" : "printed " + row.text("printed_ksi") + " ksi");
-        return new SccStress(kind, low, high, statement.toString(), false, scope.describe(), row.citation(sources),
+        return new SccStress(kind, low, high, statement.toString(), false, scope.describe(), row.citation(),
                 row.oneOf("confidence", RatingTable.CONFIDENCES), row.text("remark"));
     }
 

@@ -28,7 +28,7 @@ public final class Substitutions {
             String toForm, String remark, Citation source) {
     }
 
-    static Substitutions read(Csv csv, Sources sources, MaterialTable materials) {
+    static Substitutions read(Csv csv, MaterialTable materials) {
         Substitutions table = new Substitutions();
         for (Row row : csv.read("data/substitutions.csv", "from_alloy", "from_temper", "from_form", "to_alloy",
                 "to_temper", "to_form", "remark", "source", "clause", "status")) {
@@ -40,7 +40,7 @@ public final class Substitutions {
             table.all.add(new Substitution(row.required("from_alloy"), row.required("from_temper"),
                     row.oneOf("from_form", materials.forms().words()), row.required("to_alloy"),
                     row.required("to_temper"), row.oneOf("to_form", materials.forms().words()), row.text("remark"),
-                    row.citation(sources)));
+                    row.citation()));
         }
         return table;
     }

@@ -108,7 +108,7 @@ public final class TemperEvidence {
     public record Line(String statement, String outcome, String row, Citation source, String remark) {
     }
 
-    static TemperEvidence read(Csv csv, Sources sources, Alloys alloys, ProductForms forms) {
+    static TemperEvidence read(Csv csv, Alloys alloys, ProductForms forms) {
         TemperEvidence evidence = new TemperEvidence(forms);
         Scope.Reader scopes = new Scope.Reader(alloys, forms);
         for (Row row : csv.read("data/temper-acceptance.csv", "alloys", "tempers", "forms", "rule", "iacs_min",
@@ -119,7 +119,7 @@ public final class TemperEvidence {
                     row.number("iacs_min", 20, 65, 1), row.number("iacs_max", 20, 65, 1), hardness(row),
                     row.number("yield_over_min_max_ksi", 0, 50, 1), row.number("yield_over_min_from_ksi", 0, 50, 1),
                     row.number("scf_max", 10, 60, 1), row.oneOf("verdict", VERDICTS), row.required("statement"),
-                    row.citation(sources), row.text("remark")));
+                    row.citation(), row.text("remark")));
         }
         return evidence;
     }

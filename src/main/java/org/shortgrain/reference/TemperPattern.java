@@ -55,7 +55,7 @@ final class TemperPattern {
     /** {@return the pattern that any temper fits} */
     static TemperPattern any() {
         TemperPattern pattern = new TemperPattern("*", false);
-        pattern.tokens.add(t -> Match.YES);
+        pattern.tokens.add(new Any());
         return pattern;
     }
 
@@ -64,8 +64,12 @@ final class TemperPattern {
         if (words.isEmpty()) {
             row.fault(column + " is blank; write * for any temper");
         }
-        boolean allBut = words.stream().anyMatch(w -> w.startsWith("!"));
-        if (allBut && !words.stream().allMatch(w -> w.startsWith("!"))) {
+        int excluded = 0;
+        for (String word : words) {
+            excluded += word.startsWith("!") ? 1 : 0;
+        }
+        boolean allBut = excluded > 0;
+        if (allBut && excluded < words.size()) {
             row.fault(column + " mixes ! with plain tokens");
         }
         TemperPattern pattern = new TemperPattern(String.join("|", words), allBut);
@@ -77,10 +81,10 @@ final class TemperPattern {
 
     private static Token token(Row row, String word) {
         if (word.equals("*")) {
-            return t -> Match.YES;
+            return new Any();
         }
         if (word.equals("not_sensitised")) {
-            return TemperPattern::notSensitised;
+            return new NotSensitised();
         }
         if (word.startsWith("=")) {
             return exactly(row, word);
@@ -145,15 +149,25 @@ final class TemperPattern {
         return temper instanceof Temper.NotStated || temper instanceof Temper.Unreadable;
     }
 
-    private static Match notSensitised(Temper temper) {
-        if (unstated(temper) || temper.normal().equals("as_welded")) {
-            return Match.MAYBE;
-        }
-        return Match.of(!temper.normal().equals("sensitised"));
-    }
-
     private interface Token {
         Match match(Temper temper);
+    }
+
+    private record Any() implements Token {
+        @Override
+        public Match match(Temper temper) {
+            return Match.YES;
+        }
+    }
+
+    private record NotSensitised() implements Token {
+        @Override
+        public Match match(Temper temper) {
+            if (unstated(temper) || temper.normal().equals("as_welded")) {
+                return Match.MAYBE;
+            }
+            return Match.of(!temper.normal().equals("sensitised"));
+        }
     }
 
     private record Word(String word) implements Token {

@@ -28,23 +28,23 @@ public final class TemperRules {
         }
     }
 
-    static TemperRules read(Csv csv, Sources sources, MaterialTable materials, ReliefDigits relief) {
+    static TemperRules read(Csv csv, MaterialTable materials, ReliefDigits relief) {
         TemperRules rules = new TemperRules(materials, relief);
         Scope.Reader scopes = new Scope.Reader(materials.alloys(), materials.forms());
         for (Row row : csv.read("data/temper-pairs.csv", "alloys", "tempers", "remark", "source", "clause",
                 "status")) {
-            rules.noSuchPairs.add(pair(row, scopes, sources));
+            rules.noSuchPairs.add(pair(row, scopes));
         }
         for (Row row : csv.read("data/forging-tempers.csv", "alloys", "tempers", "remark", "source", "clause",
                 "status")) {
-            rules.forgingTempers.add(pair(row, scopes, sources));
+            rules.forgingTempers.add(pair(row, scopes));
         }
         return rules;
     }
 
-    private static Pair pair(Row row, Scope.Reader scopes, Sources sources) {
+    private static Pair pair(Row row, Scope.Reader scopes) {
         return new Pair(scopes.alloysOf(row), scopes.tempersOf(row), row.text("remark"),
-                row.citation(sources));
+                row.citation());
     }
 
     /**

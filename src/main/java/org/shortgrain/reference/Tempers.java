@@ -51,14 +51,14 @@ public final class Tempers {
             Citation source) {
     }
 
-    static Tempers read(Csv csv, Sources sources) {
+    static Tempers read(Csv csv) {
         Tempers tempers = new Tempers();
         for (Row row : csv.read("data/tempers.csv", "base_and_digits", "state", "overageing_rank", "user_treated",
                 "takes_relief_digits", "now_written", "meaning", "source", "clause", "status")) {
             Temper.State state = row.constant("state", Temper.State.values());
             Listed entry = new Listed(state, (int) row.number("overageing_rank", 1, 4, 1).orElse(0),
                     row.yes("user_treated"), row.yes("takes_relief_digits"), row.text("now_written"),
-                    row.required("meaning"), row.citation(sources));
+                    row.required("meaning"), row.citation());
             if (tempers.listed.put(row.required("base_and_digits"), entry) != null) {
                 row.fault("the temper stands twice");
             }
@@ -66,7 +66,9 @@ public final class Tempers {
         for (Row row : csv.read("data/condition-words.csv", "word", "aliases")) {
             String word = row.required("word");
             tempers.addWord(row, word, word);
-            row.list("aliases").forEach(alias -> tempers.addWord(row, alias, word));
+            for (String alias : row.list("aliases")) {
+                tempers.addWord(row, alias, word);
+            }
         }
         return tempers;
     }

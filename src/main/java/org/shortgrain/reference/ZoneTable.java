@@ -54,13 +54,13 @@ public final class ZoneTable {
         }
     }
 
-    static ZoneTable read(Csv csv, Sources sources) {
+    static ZoneTable read(Csv csv) {
         ZoneTable table = new ZoneTable();
         for (Row row : csv.read("data/wetness-classes.csv", "class", "rank", "meaning", "relative_humidity", "source",
                 "clause", "status")) {
             String code = row.required("class");
             if (table.classes.put(code, new Wetness(code, (int) row.requiredNumber("rank", 0, 5, 1),
-                    row.required("meaning"), row.text("relative_humidity"), row.citation(sources))) != null) {
+                    row.required("meaning"), row.text("relative_humidity"), row.citation())) != null) {
                 row.fault("class " + code + " stands twice");
             }
         }
@@ -71,7 +71,7 @@ public final class ZoneTable {
             Zone zone = new Zone(word, row.required("name"), wetness, row.list("chemicals"),
                     row.requiredNumber("temperature_min_degC", -273, 500, 1),
                     row.requiredNumber("temperature_max_degC", -273, 500, 1),
-                    (int) row.requiredNumber("severity", 1, 5, 1), row.citation(sources),
+                    (int) row.requiredNumber("severity", 1, 5, 1), row.citation(),
                     row.status("temperature_status"), row.text("remark"));
             if (zone.minCelsius() > zone.maxCelsius()) {
                 row.fault("the temperatures are the wrong way round");

@@ -1,5 +1,6 @@
 package org.shortgrain.reference;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,6 +17,12 @@ class ShippedTablesTest {
     @BeforeAll
     static void load() {
         tables = ReferenceTables.builtIn();
+    }
+
+    /** Those that are read on demand are checked here and nowhere else before they ship. */
+    @Test
+    void noShippedTableHasAFault() {
+        assertDoesNotThrow(ReferenceTables.builtIn()::readAll);
     }
 
     @Test

@@ -11,6 +11,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -122,6 +124,22 @@ class StrictLoadingTest {
         assertTrue(refused.faults().stream().anyMatch(f -> f.startsWith("data/fluids.csv:")));
     }
 
+    /** The documents and some tables are read beside or after the others; the order of the faults does not tell. */
+    @Test
+    void faultsAreToldFileByFileAndLineByLineWhateverIsReadFirst() {
+        Set<String> edited = Set.of("data/answers.csv", "data/remedies.csv", "data/ratings.csv", "sources.yaml");
+        RulebookTableException refused = assertThrows(RulebookTableException.class, () -> ReferenceTables.load(name ->
+                edited.contains(name) ? new ByteArrayInputStream(textOf(name)
+                        .replace("common practice", "guess").replace("memory", "guess").replace("kind: patent", "kind: rumour")
+                        .replace(",mil-hdbk-5j,", ",mil-hdbk-9z,").getBytes(StandardCharsets.UTF_8)) : open(name)));
+        List<String> files = refused.faults().stream().map(fault -> fault.substring(0, fault.indexOf(':'))).toList();
+        assertEquals(edited.stream().sorted().toList(), files.stream().distinct().toList());
+        assertEquals(files.stream().sorted().toList(), files);
+        List<Integer> lines = refused.faults().stream().filter(fault -> fault.startsWith("data/ratings.csv:"))
+                .map(fault -> Integer.valueOf(fault.split(":")[1])).toList();
+        assertEquals(lines.stream().sorted().toList(), lines);
+    }
+
     @Test
     void anEditedRulebookIsLoadedFromItsFolder() {
         assertEquals(ReferenceTables.builtIn().materials().ratings().all().size(),
@@ -137,9 +155,13 @@ class StrictLoadingTest {
     }
 
     private static InputStream changed(String name) {
+        return new ByteArrayInputStream(textOf(name).replace("common practice", "guess")
+                .getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String textOf(String name) {
         try {
-            return new ByteArrayInputStream(Files.readString(RULES.resolve(name)).replace("common practice", "guess")
-                    .getBytes(StandardCharsets.UTF_8));
+            return Files.readString(RULES.resolve(name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,5 +1,6 @@
 package org.shortgrain.mechanics.quench;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -20,11 +21,17 @@ public record QuenchBaths(List<FilmCoefficient> water, List<GlycolBath> glycol) 
 
     /** Copies and sorts the lists, and refuses an empty list of water baths. */
     public QuenchBaths {
-        water = water.stream().sorted(Comparator.comparingDouble(FilmCoefficient::bathTemperature)).toList();
-        glycol = glycol.stream().sorted(Comparator.comparingDouble(GlycolBath::percent)).toList();
+        water = sorted(water, (a, b) -> Double.compare(a.bathTemperature(), b.bathTemperature()));
+        glycol = sorted(glycol, (a, b) -> Double.compare(a.percent(), b.percent()));
         if (water.isEmpty()) {
             throw new IllegalArgumentException("no water bath");
         }
+    }
+
+    private static <T> List<T> sorted(List<T> baths, Comparator<T> order) {
+        List<T> sorted = new ArrayList<>(baths);
+        sorted.sort(order);
+        return List.copyOf(sorted);
     }
 
     /**
