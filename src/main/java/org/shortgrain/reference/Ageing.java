@@ -65,9 +65,8 @@ public final class Ageing {
     public record HeatLimit(double aboveCelsius, OptionalDouble longerThan, String effect, Citation source) {
     }
 
-    static Ageing read(Csv csv, MaterialTable materials) {
-        Ageing ageing = new Ageing(materials.forms());
-        Scope.Reader scopes = new Scope.Reader(materials.alloys(), materials.forms());
+    static Ageing read(Csv csv, Scope.Reader scopes, ProductForms forms) {
+        Ageing ageing = new Ageing(forms);
         ageing.readCycles(csv, scopes);
         for (Row row : csv.read("data/heat-after-ageing.csv", "alloys", "tempers", "above_degC", "longer_than_h",
                 "effect", "source", "clause", "status")) {

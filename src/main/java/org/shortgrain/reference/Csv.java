@@ -17,20 +17,27 @@ import java.util.function.Function;
 final class Csv {
     private final Function<String, InputStream> door;
     private final Faults faults;
-    private final CitedDocuments cited;
+    private final Sources documents;
 
-    Csv(Function<String, InputStream> door, Faults faults, CitedDocuments cited) {
+    /**
+     * Makes a reader.
+     *
+     * @param door      opens a file of the rulebook
+     * @param faults    where faults are noted
+     * @param documents the documents that rows may cite
+     */
+    Csv(Function<String, InputStream> door, Faults faults, Sources documents) {
         this.door = door;
         this.faults = faults;
-        this.cited = cited;
+        this.documents = documents;
     }
 
     Faults faults() {
         return faults;
     }
 
-    CitedDocuments cited() {
-        return cited;
+    Sources documents() {
+        return documents;
     }
 
     /**
@@ -43,12 +50,11 @@ final class Csv {
         List<Row> rows = new ArrayList<>();
         try (CsvReader<CsvRecord> reader = CsvReader.builder().ofCsvRecord(textOf(file))) {
             Map<String, Integer> columns = null;
-            for (CsvRecord csv : reader) {
-                List<String> fields = csv.getFields();
+            for (CsvRecord line : reader) {
                 if (columns == null) {
-                    columns = columns(file, fields, heads);
+                    columns = columns(file, line.getFields(), heads);
                 } else {
-                    rows.add(new Row(this, file, csv.getStartingLineNumber(), columns, fields));
+                    rows.add(new Row(this, file, columns, line));
                 }
             }
             if (columns == null) {
@@ -72,10 +78,11 @@ final class Csv {
         }
     }
 
+    /** The heads are interned, as the literals are by which readers of rows name them: they are then found at a glance. */
     private Map<String, Integer> columns(String file, List<String> fields, String... heads) {
         Map<String, Integer> columns = new HashMap<>();
         for (int i = 0; i < fields.size(); i++) {
-            if (columns.put(fields.get(i), i) != null) {
+            if (columns.put(fields.get(i).intern(), i) != null) {
                 faults.add(file, 1, "names the column " + fields.get(i) + " twice");
             }
         }

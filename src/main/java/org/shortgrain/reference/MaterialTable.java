@@ -50,10 +50,8 @@ public final class MaterialTable {
         this.fracture = fracture;
     }
 
-    static MaterialTable read(Csv csv, Crosswalk crosswalk, Tempers tempers, ReliefDigits relief) {
-        Alloys alloys = Alloys.read(csv);
-        ProductForms forms = ProductForms.read(csv);
-        Scope.Reader scopes = new Scope.Reader(alloys, forms);
+    static MaterialTable read(Csv csv, Alloys alloys, ProductForms forms, Scope.Reader scopes, Crosswalk crosswalk,
+            Tempers tempers, ReliefDigits relief) {
         return new MaterialTable(alloys, forms, tempers, relief,
                 RatingTable.read(csv, scopes, crosswalk), StressTable.read(csv, scopes, crosswalk),
                 StrengthTable.read(csv, scopes), PhysicalTable.read(csv, scopes),

@@ -54,9 +54,7 @@ public final class QuenchTables {
      */
     public static QuenchTables load(Function<String, InputStream> door) {
         Faults faults = new Faults();
-        CitedDocuments cited = new CitedDocuments();
-        QuenchTables tables = new QuenchTables(new Csv(door, faults, cited));
-        cited.check(Sources.read(door, faults), faults);
+        QuenchTables tables = new QuenchTables(new Csv(door, faults, Sources.read(door, faults)));
         faults.throwIfAny();
         return tables;
     }

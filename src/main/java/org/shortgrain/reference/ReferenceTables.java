@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 
 /**
@@ -19,9 +18,8 @@ import java.util.function.Function;
 public final class ReferenceTables {
     private static final String BUILT_IN = "/rulebook/";
 
-    private final Faults faults = new Faults();
-    private final CitedDocuments cited = new CitedDocuments();
-    private final OnDemand<Sources> sources;
+    private final Faults faults;
+    private final Sources sources;
     private final Crosswalk crosswalk;
     private final Tempers tempers;
     private final ReliefDigits relief;
@@ -47,45 +45,49 @@ public final class ReferenceTables {
     private final CrackTable cracks;
     private final ExposureTable exposures;
 
-    private ReferenceTables(Function<String, InputStream> door) {
-        Csv csv = new Csv(door, faults, cited);
-        this.sources = new OnDemand<>(() -> Sources.read(door, faults));
-        CompletableFuture.runAsync(sources::get);
+    private ReferenceTables(Function<String, InputStream> door, Sources sources, Faults faults) {
+        this.faults = faults;
+        this.sources = sources;
+        Csv csv = new Csv(door, faults, sources);
         this.crosswalk = Crosswalk.read(csv);
         this.tempers = Tempers.read(csv);
         this.relief = ReliefDigits.read(csv);
-        this.materials = MaterialTable.read(csv, crosswalk, tempers, relief);
+        Alloys alloys = Alloys.read(csv);
+        ProductForms forms = ProductForms.read(csv);
+        Scope.Reader scopes = new Scope.Reader(alloys, forms);
+        this.materials = MaterialTable.read(csv, alloys, forms, scopes, crosswalk, tempers, relief);
         this.zones = ZoneTable.read(csv);
-        this.fluids = FluidTable.read(csv, materials.alloys());
+        this.fluids = FluidTable.read(csv, alloys);
         this.operations = OperationTable.read(csv);
-        this.routeOrder = RouteOrder.read(csv, operations, materials.alloys());
+        this.routeOrder = RouteOrder.read(csv, operations, alloys);
         this.galvanic = GalvanicTable.read(csv);
         this.standIns = StandIns.read(csv);
         this.answers = new OnDemand<>(() -> AnswerTable.read(csv));
         this.findingOut = new OnDemand<>(() -> FindingOut.read(csv));
         this.protectionCredits = ProtectionCredits.read(csv);
         this.remedies = new OnDemand<>(() -> RemedyCatalogue.read(csv));
-        this.temperRules = TemperRules.read(csv, materials, relief);
-        this.ageing = Ageing.read(csv, materials);
-        this.temperEvidence = TemperEvidence.read(csv, materials.alloys(), materials.forms());
-        this.sectionLimits = SectionLimits.read(csv, materials.alloys(), materials.forms());
+        this.temperRules = TemperRules.read(csv, scopes, materials, relief);
+        this.ageing = Ageing.read(csv, scopes, forms);
+        this.temperEvidence = TemperEvidence.read(csv, scopes, forms);
+        this.sectionLimits = SectionLimits.read(csv, scopes, forms);
         this.substitutions = new OnDemand<>(() -> Substitutions.read(csv, materials));
-        this.galvanicMembers = GalvanicMembers.read(csv, galvanic, materials.alloys());
+        this.galvanicMembers = GalvanicMembers.read(csv, galvanic, alloys);
         this.quench = QuenchTables.read(csv);
         this.inspection = InspectionTable.read(csv);
         this.cracks = CrackTable.read(csv);
-        this.exposures = ExposureTable.read(csv, fluids, materials.alloys());
+        this.exposures = ExposureTable.read(csv, fluids, alloys);
     }
 
     /**
      * {@return the tables behind a door, all read and checked}
      *
      * @param door opens a file of the rulebook by its name below the rulebook, such as {@code data/ratings.csv}; null
-     *             where there is no such file; asked from more than one thread
+     *             where there is no such file
      * @throws RulebookTableException if the tables have faults
      */
     public static ReferenceTables load(Function<String, InputStream> door) {
-        ReferenceTables tables = new ReferenceTables(door);
+        Faults faults = new Faults();
+        ReferenceTables tables = new ReferenceTables(door, Sources.read(door, faults), faults);
         tables.readAll();
         return tables;
     }
@@ -93,13 +95,15 @@ public final class ReferenceTables {
     /**
      * {@return the tables that the tool ships with}
      *
-     * <p>They are checked when the tool is built. The documents and what only questions and remedies need are therefore
-     * read when they are first asked for.
+     * <p>They are checked when the tool is built. What only questions and remedies need is therefore read when it is first
+     * asked for.
      */
     public static ReferenceTables builtIn() {
         URL documents = ReferenceTables.class.getResource(BUILT_IN + Sources.FILE);
-        ReferenceTables tables = new ReferenceTables(name -> beside(documents, name));
-        tables.faults.throwIfAny();
+        Function<String, InputStream> door = name -> beside(documents, name);
+        Faults faults = new Faults();
+        ReferenceTables tables = new ReferenceTables(door, Sources.compiled(door, faults), faults);
+        faults.throwIfAny();
         return tables;
     }
 
@@ -123,7 +127,6 @@ public final class ReferenceTables {
         findingOut.get();
         remedies.get();
         substitutions.get();
-        cited.check(sources.get(), faults);
         faults.throwIfAny();
     }
 
@@ -144,7 +147,7 @@ public final class ReferenceTables {
         }
     }
 
-    private static InputStream open(Path file) {
+    static InputStream open(Path file) {
         try {
             return Files.isRegularFile(file) ? Files.newInputStream(file) : null;
         } catch (IOException e) {
@@ -154,7 +157,7 @@ public final class ReferenceTables {
 
     /** {@return the documents} */
     public Sources sources() {
-        return asked(sources);
+        return sources;
     }
 
     /** {@return the rating schemes and their common scale} */

@@ -1,5 +1,6 @@
 package org.shortgrain.reference;
 
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -18,25 +19,27 @@ final class Row {
 
     private final Csv csv;
     private final String file;
-    private final long line;
     private final Map<String, Integer> columns;
-    private final List<String> fields;
+    private final CsvRecord fields;
 
-    Row(Csv csv, String file, long line, Map<String, Integer> columns, List<String> fields) {
+    Row(Csv csv, String file, Map<String, Integer> columns, CsvRecord fields) {
         this.csv = csv;
         this.file = file;
-        this.line = line;
         this.columns = columns;
         this.fields = fields;
     }
 
+    private long line() {
+        return fields.getStartingLineNumber();
+    }
+
     void fault(String what) {
-        csv.faults().add(file, line, what);
+        csv.faults().add(file, line(), what);
     }
 
     /** {@return where the row stands} */
     String place() {
-        return file + ":" + line;
+        return file + ":" + line();
     }
 
     /**
@@ -46,7 +49,7 @@ final class Row {
      */
     String text(String column) {
         Integer i = columns.get(column);
-        return i == null || i >= fields.size() ? "" : fields.get(i).strip();
+        return i == null || i >= fields.getFieldCount() ? "" : fields.getField(i).strip();
     }
 
     String required(String column) {
@@ -160,7 +163,9 @@ final class Row {
     /** {@return the citation that the columns source, clause and status make; the document must be a listed one} */
     Citation citation() {
         String id = required("source");
-        csv.cited().add(id, file, line);
+        if (!csv.documents().has(id)) {
+            fault("source '" + id + "' is not in " + Sources.FILE);
+        }
         return new Citation(id, text("clause"), status("status"));
     }
 }

@@ -48,9 +48,8 @@ public final class SectionLimits {
     public record Sensitivity(String word, double fullStrength, Citation source, String remark) {
     }
 
-    static SectionLimits read(Csv csv, Alloys alloys, ProductForms forms) {
+    static SectionLimits read(Csv csv, Scope.Reader scopes, ProductForms forms) {
         SectionLimits limits = new SectionLimits(forms);
-        Scope.Reader scopes = new Scope.Reader(alloys, forms);
         for (Row row : csv.read("data/availability.csv", "alloys", "tempers", "forms", "greatest_thickness_mm",
                 "printed_in", "source", "clause", "status", "remark")) {
             Scope scope = scopes.read(row);
@@ -60,8 +59,7 @@ public final class SectionLimits {
         }
         for (Row row : csv.read("data/quench-sensitivity.csv", "alloys", "class", "full_strength_to_mm", "remark",
                 "source", "clause", "status")) {
-            Scope scope = new Scope(scopes.alloysOf(row), TemperPattern.any(), Set.of("any"), ThicknessBand.ALL,
-                    ThicknessBand.ALL, ThicknessBand.ALL);
+            Scope scope = Scope.of(scopes.alloysOf(row));
             limits.sensitivity.add(scope, new SensitivityEntry(scope, new Sensitivity(
                     row.oneOf("class", Set.of("high", "medium", "low", "lowest")),
                     row.requiredNumber("full_strength_to_mm", 1, 1000, MM), row.citation(),

@@ -108,9 +108,8 @@ public final class TemperEvidence {
     public record Line(String statement, String outcome, String row, Citation source, String remark) {
     }
 
-    static TemperEvidence read(Csv csv, Alloys alloys, ProductForms forms) {
+    static TemperEvidence read(Csv csv, Scope.Reader scopes, ProductForms forms) {
         TemperEvidence evidence = new TemperEvidence(forms);
-        Scope.Reader scopes = new Scope.Reader(alloys, forms);
         for (Row row : csv.read("data/temper-acceptance.csv", "alloys", "tempers", "forms", "rule", "iacs_min",
                 "iacs_max", "hardness", "yield_over_min_max_ksi", "yield_over_min_from_ksi", "scf_max", "verdict",
                 "statement", "source", "clause", "status", "confidence", "remark")) {

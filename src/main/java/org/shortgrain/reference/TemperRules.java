@@ -28,9 +28,8 @@ public final class TemperRules {
         }
     }
 
-    static TemperRules read(Csv csv, MaterialTable materials, ReliefDigits relief) {
+    static TemperRules read(Csv csv, Scope.Reader scopes, MaterialTable materials, ReliefDigits relief) {
         TemperRules rules = new TemperRules(materials, relief);
-        Scope.Reader scopes = new Scope.Reader(materials.alloys(), materials.forms());
         for (Row row : csv.read("data/temper-pairs.csv", "alloys", "tempers", "remark", "source", "clause",
                 "status")) {
             rules.noSuchPairs.add(pair(row, scopes));

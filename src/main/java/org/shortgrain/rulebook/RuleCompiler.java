@@ -13,6 +13,8 @@ import java.util.SortedMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.shortgrain.part.reader.UnjudgedKeys;
+import org.shortgrain.reference.RulebookTableException;
+import org.shortgrain.reference.Sources;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -51,6 +53,10 @@ public final class RuleCompiler {
         try {
             build(Path.of(arguments[0]), Path.of(arguments[1])).ifPresent(System.out::println);
             listJudgedKeys(Path.of(arguments[1]));
+            Sources.compile(Path.of(arguments[0]), Path.of(arguments[1], "rulebook"));
+        } catch (RulebookTableException faulty) {
+            faulty.faults().forEach(fault -> System.err.println("rules/" + fault));
+            code = 1;
         } catch (RulebookException faulty) {
             faulty.problems().forEach(problem -> System.err.println("rules/" + problem));
             code = 1;

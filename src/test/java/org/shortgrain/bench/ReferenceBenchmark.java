@@ -15,8 +15,7 @@ import org.shortgrain.reference.ReferenceTables;
  * <p>Aims: reading and checking all tables under 120 ms, a look-up of a material with all data stated under 20
  * microseconds. Run by hand; for the first, as the tool runs: with the flags of the launcher and an archive of classes,
  * for which everything must be in jars. DEVELOPERS.md has the commands. Processor time is printed beside the time on the
- * clock, since a busy machine stretches the latter; that of the process holds the compiler and the thread that reads the
- * documents beside the tables.
+ * clock, since a busy machine stretches the latter; that of the process holds the compiler of the runtime.
  */
 public final class ReferenceBenchmark {
     private static final int WARM_UP = 20_000;

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +25,12 @@ class ShippedTablesTest {
     @Test
     void noShippedTableHasAFault() {
         assertDoesNotThrow(ReferenceTables.builtIn()::readAll);
+    }
+
+    @Test
+    void theDocumentsThatTheBuildCompiledAreThoseOfTheFile() {
+        assertEquals(List.copyOf(ReferenceTables.from(Path.of("rules")).sources().all()),
+                List.copyOf(tables.sources().all()));
     }
 
     @Test

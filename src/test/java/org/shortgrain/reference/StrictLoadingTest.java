@@ -124,7 +124,7 @@ class StrictLoadingTest {
         assertTrue(refused.faults().stream().anyMatch(f -> f.startsWith("data/fluids.csv:")));
     }
 
-    /** The documents and some tables are read beside or after the others; the order of the faults does not tell. */
+    /** Some tables are read after the others; the order of the faults does not tell. */
     @Test
     void faultsAreToldFileByFileAndLineByLineWhateverIsReadFirst() {
         Set<String> edited = Set.of("data/answers.csv", "data/remedies.csv", "data/ratings.csv", "sources.yaml");
