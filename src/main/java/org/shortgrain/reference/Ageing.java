@@ -82,8 +82,10 @@ public final class Ageing {
         for (Row row : csv.read("data/ageing-cycles.csv", "cycle", "alloys", "tempers", "forms", "step", "kind",
                 "temperature_min_degC", "temperature_max_degC", "time_min_h", "time_max_h", "source", "clause",
                 "status", "remark")) {
-            CycleRow cycle = byId.computeIfAbsent(row.required("cycle"), id -> new CycleRow(id, scopes.read(row),
-                    new ArrayList<>(), row.citation(), row.text("remark")));
+            String id = row.required("cycle");
+            byId.putIfAbsent(id, new CycleRow(id, scopes.read(row), new ArrayList<>(), row.citation(),
+                    row.text("remark")));
+            CycleRow cycle = byId.get(id);
             Step step = new Step(row.oneOf("kind", Set.of("age", "natural")).equals("natural"),
                     row.requiredNumber("temperature_min_degC", 0, 600, 1),
                     row.requiredNumber("temperature_max_degC", 0, 600, 1), row.number("time_min_h", 0, 1000, 1),

@@ -21,7 +21,12 @@ final class Bands {
     }
 
     void add(String key, int index, ThicknessBand band, Row row) {
-        byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(new Entry(index, band, row));
+        List<Entry> entries = byKey.get(key);
+        if (entries == null) {
+            entries = new ArrayList<>(1);
+            byKey.put(key, entries);
+        }
+        entries.add(new Entry(index, band, row));
     }
 
     /**

@@ -22,13 +22,13 @@ public final class ProductForms {
         for (Row row : csv.read("data/product-forms.csv", "form", "rows_of", "standing", "remark")) {
             Match standing = row.oneOf("standing", Set.of("exact", "raise_only")).equals("exact") ? Match.YES
                     : Match.MAYBE;
-            Match before = forms.rowsOf.computeIfAbsent(row.required("form"), f -> new HashMap<>())
-                    .put(row.required("rows_of"), standing);
-            if (before != null) {
+            String form = row.required("form");
+            forms.rowsOf.putIfAbsent(form, new HashMap<>());
+            if (forms.rowsOf.get(form).put(row.required("rows_of"), standing) != null) {
                 row.fault("the pair stands twice");
             }
             if (!row.text("remark").isEmpty()) {
-                forms.remarks.put(row.text("form"), row.text("remark"));
+                forms.remarks.put(form, row.text("remark"));
             }
             forms.rowForms.add(row.text("rows_of"));
         }

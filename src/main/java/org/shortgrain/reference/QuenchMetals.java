@@ -42,9 +42,10 @@ final class QuenchMetals {
                 row.fault("unknown property '" + property + "'");
             }
             row.citation();
-            if (metals.computeIfAbsent(row.required("material"), name -> new LinkedHashMap<>())
-                    .put(property, row) != null) {
-                row.fault(property + " of " + row.text("material") + " stands twice");
+            String material = row.required("material");
+            metals.putIfAbsent(material, new LinkedHashMap<>());
+            if (metals.get(material).put(property, row) != null) {
+                row.fault(property + " of " + material + " stands twice");
             }
         }
         List<Metal> read = new ArrayList<>();

@@ -67,7 +67,10 @@ final class Row {
      */
     List<String> list(String column) {
         String text = text(column);
-        return text.isEmpty() ? List.of() : List.of(text.split("\\|"));
+        if (text.isEmpty()) {
+            return List.of();
+        }
+        return text.indexOf('|') < 0 ? List.of(text) : List.of(text.split("\\|"));
     }
 
     Set<String> set(String column) {

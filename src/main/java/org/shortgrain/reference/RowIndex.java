@@ -44,7 +44,12 @@ final class RowIndex<R> {
     void add(Scope scope, R row) {
         all.add(row);
         for (String name : scope.alloys()) {
-            group(byName.computeIfAbsent(name, n -> new ArrayList<>()), scope).entries().add(new Entry<>(scope, row));
+            List<Group<R>> groups = byName.get(name);
+            if (groups == null) {
+                groups = new ArrayList<>();
+                byName.put(name, groups);
+            }
+            group(groups, scope).entries().add(new Entry<>(scope, row));
         }
     }
 
