@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.mechanics.Given;
+import org.shortgrain.mechanics.clampup.ClosedGap;
 import org.shortgrain.mechanics.clampup.PulledShut;
 import org.shortgrain.mechanics.clampup.SharedGap;
 import org.shortgrain.mechanics.clampup.Shim;
@@ -49,25 +50,40 @@ final class ClampUpPulls {
     }
 
     private static Optional<Computed> stress(Site site, ClampUp stated) {
-        Optional<Range> gap = stated.gap().single();
-        Optional<Range> span = stated.span().single();
-        Optional<Range> thickness = stated.thickness().single();
-        if (gap.isEmpty() || span.isEmpty() || thickness.isEmpty() || site.elastic().isEmpty()) {
+        Optional<ClosedGap> closed = closed(site, stated);
+        if (closed.isEmpty()) {
             site.ask(Factor.STRESS, "What gap, over which span and thickness, does assembly pull shut at " + site.id()
                     + "?", "the bending tension of the clamp-up follows from them", Optional.empty(),
                     stated.origin().at());
+        }
+        return closed.map(one -> one.stress().withOrigins(input -> input.origin().equals(HELD)
+                && stated.held().isKnown() ? stated.held().at().path() : input.origin()));
+    }
+
+    /**
+     * {@return each gap that assembly closes at a place as it is computed, in the order of the description; an empty one where
+     * it cannot be computed}
+     *
+     * @param site the place
+     */
+    static List<Optional<ClosedGap>> closed(Site site) {
+        return site.feature().clampUp().single().orElse(List.of()).stream().map(gap -> closed(site, gap)).toList();
+    }
+
+    private static Optional<ClosedGap> closed(Site site, ClampUp stated) {
+        Optional<Range> gap = stated.gap().single();
+        if (gap.isEmpty() || stated.span().single().isEmpty() || stated.thickness().single().isEmpty()
+                || site.elastic().isEmpty()) {
             return Optional.empty();
         }
         Strip strip = strip(site, stated);
-        Given left = Declared.limits(stated.gap(), gap.get().min().isPresent() ? gap.get().lowest() : 0,
+        Given open = Declared.limits(stated.gap(), gap.get().min().isPresent() ? gap.get().lowest() : 0,
                 gap.get().highest());
+        Shim shim = shim(site, stated);
         Optional<Strip> other = other(site, stated, strip);
-        if (other.isPresent()) {
-            return Optional.of(new SharedGap(strip, other.get(), left).stressInFirst());
-        }
-        return Optional.of(new PulledShut(strip, left, shim(site, stated),
-                Declared.of(stated.preload())).stress().withOrigins(input -> input.origin().equals(HELD)
-                        && stated.held().isKnown() ? stated.held().at().path() : input.origin()));
+        return Optional.of(other.isPresent()
+                ? new SharedGap(strip, other.get(), new Given(shim.left(open.value()), open.origin(), open.source()))
+                : new PulledShut(strip, open, shim, Declared.of(stated.preload())));
     }
 
     private static Strip strip(Site site, ClampUp stated) {

@@ -107,14 +107,31 @@ final class FitPulls {
             return Optional.empty();
         }
         try {
-            FitStress stress = new FitStress(new InterferenceFit(interference.get(),
-                    outside(site, fit, interference.get().diameter()), bore(fit),
-                    site.elastic().get().forFit(), bush(site, fit), Given.exact(SHOP, "temperature of the shop"),
-                    lasting(site, fit)));
-            return Optional.of(resolved(site, stress.boreHoop()));
+            return Optional.of(resolved(site, new FitStress(rings(site, fit, interference.get())).boreHoop()));
         } catch (IllegalArgumentException notNested) {
             ask(site, "Which diameters does the fit at " + site.id() + " have?", notNested.getMessage(),
                     Optional.empty(), fit.origin().at());
+            return Optional.empty();
+        }
+    }
+
+    private InterferenceFit rings(Site site, Fit fit, Interference interference) {
+        return new InterferenceFit(interference, outside(site, fit, interference.diameter()), bore(fit),
+                site.elastic().orElseThrow().forFit(), bush(site, fit), Given.exact(SHOP, "temperature of the shop"),
+                lasting(site, fit));
+    }
+
+    /**
+     * {@return the rings of the fit as they are computed; empty where nothing is pressed in or they cannot be computed}
+     *
+     * @param site the place
+     */
+    Optional<InterferenceFit> rings(Site site) {
+        Optional<Fit> pressed = site.feature().fit().single().filter(fit -> !fit.kind().surely(LOOSE::contains)
+                && !fit.kind().is(FitKind.BEARING_STAKED) && !fit.role().is(FitRole.INNER) && site.elastic().isPresent());
+        try {
+            return pressed.flatMap(fit -> interference(fit).map(one -> rings(site, fit, one)));
+        } catch (IllegalArgumentException notNested) {
             return Optional.empty();
         }
     }

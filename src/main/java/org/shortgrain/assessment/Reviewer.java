@@ -167,39 +167,79 @@ public final class Reviewer {
     private Examined examine(PartDescription description, boolean whole) {
         Ledger ledger = new Ledger();
         MissingFields.ask(minimum, description, ledger);
-        Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
-        MaterialReading.Found material = materials.read(description);
+        Ground ground = ground(description, ledger);
         EnvironmentJudge environment = new EnvironmentJudge(knowledge.tables());
         Protection protection = new Protection(knowledge.tables().protectionCredits());
-        Part part = new Part(description, material.metal(), route, environment.zone(description, Optional.empty()));
-        double factor = thresholdFactor(description, ledger);
-        Map<GrainDirection, Limit> limits = Limit.of(description, material.answer());
-        OwnTestReading tests = OwnTestReading.of(description, material.metal(), knowledge.tables().exposures(),
-                knowledge.tables().fluids(), ledger);
-        InServiceReading service = new InServiceReading(knowledge.tables(), tests);
+        Part part = new Part(description, ground.material().metal(), ground.route(),
+                environment.zone(description, Optional.empty()));
+        InServiceReading service = new InServiceReading(knowledge.tables(), ground.tests());
         List<FeatureReview> reviews = new ArrayList<>();
         List<Place> places = new ArrayList<>();
-        List<Feature> features = description.features().candidates().stream().flatMap(List::stream).toList();
+        List<Feature> features = features(description);
         for (int i = 0; i < features.size(); i++) {
             Feature feature = features.get(i);
-            String id = MissingFields.name(features, i);
-            Directions pulled = Directions.of(feature, material.metal());
-            Site site = new Site(description, feature, id, pulled.all(), material.metal(), material.elastic(), route,
-                    ledger, waters);
+            Directions pulled = Directions.of(feature, ground.material().metal());
+            Site site = ground.site(i, waters);
             int before = ledger.calculations().size();
-            StressJudge.Judged judged = stress.judge(site, tests.at(id, limits), factor, pulled.certain(), whole);
+            StressJudge.Judged judged = stress.judge(site, ground.limitsAt(site), ground.factor(), pulled.certain(), whole);
             Zone zone = environment.zone(description, Optional.of(feature));
             FactorJudgement wet = environment.judge(site, zone).judgement();
-            FactorJudgement prone = materialJudgement(pulled, material);
+            FactorJudgement prone = materialJudgement(pulled, ground.material());
             List<Computed> computed = ledger.calculations().stream().skip(before).map(Calculation::computed).toList();
-            Place place = protection.beside(new Place(part, feature, id, pulled.all(), zone, prone, judged.judgement(), wet,
-                    judged.tensions(), computed), ledger);
+            Place place = protection.beside(new Place(part, feature, site.id(), pulled.all(), zone, prone, judged.judgement(),
+                    wet, judged.tensions(), computed), ledger);
             places.add(place);
-            reviews.add(new FeatureReview(id, what(feature), prone, place.stress(), place.environment(),
+            reviews.add(new FeatureReview(site.id(), what(feature), prone, place.stress(), place.environment(),
                     judged.directions()));
-            service.look(site, judged.directions(), places.get(i), material.answer());
+            service.look(site, judged.directions(), places.get(i), ground.material().answer());
         }
-        return new Examined(ledger, material, part, places, reviews, service, limits);
+        return new Examined(ledger, ground.material(), part, places, reviews, service, ground.limits());
+    }
+
+    private static List<Feature> features(PartDescription description) {
+        return description.features().candidates().stream().flatMap(List::stream).toList();
+    }
+
+    /** What pulls at one place, as an examination of the part finds it. */
+    PlaceStress stressAt(PartDescription description, int feature) {
+        Ground ground = ground(description, new Ledger());
+        Site site = ground.site(feature, waters);
+        return stress.at(site, ground.limitsAt(site), ground.factor());
+    }
+
+    private Ground ground(PartDescription description, Ledger ledger) {
+        Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
+        MaterialReading.Found material = materials.read(description);
+        double factor = thresholdFactor(description, ledger);
+        OwnTestReading tests = OwnTestReading.of(description, material.metal(), knowledge.tables().exposures(),
+                knowledge.tables().fluids(), ledger);
+        return new Ground(description, ledger, route, material, factor, Limit.of(description, material.answer()), tests);
+    }
+
+    /**
+     * What bears on every place of a part.
+     *
+     * @param description the part
+     * @param ledger      questions, assumptions and calculations so far
+     * @param route       the card as understood
+     * @param material    what the tables hold on its material
+     * @param factor      the project's factor on the threshold
+     * @param limits      what the tension is compared with beside own tests
+     * @param tests       own tests
+     */
+    private record Ground(PartDescription description, Ledger ledger, Route route, MaterialReading.Found material,
+            double factor, Map<GrainDirection, Limit> limits, OwnTestReading tests) {
+
+        Site site(int feature, Remembered<StandingWater, Caught.Pooled> waters) {
+            List<Feature> features = features(description);
+            Feature one = features.get(feature);
+            return new Site(description, one, MissingFields.name(features, feature),
+                    Directions.of(one, material.metal()).all(), material.metal(), material.elastic(), route, ledger, waters);
+        }
+
+        Map<GrainDirection, Limit> limitsAt(Site site) {
+            return tests.at(site.id(), limits);
+        }
     }
 
     private static String what(Feature feature) {

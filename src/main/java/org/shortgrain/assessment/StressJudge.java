@@ -22,6 +22,7 @@ import org.shortgrain.part.Grain;
 import org.shortgrain.part.ReviewRequest;
 import org.shortgrain.part.Stated;
 import org.shortgrain.review.Amount;
+import org.shortgrain.review.Calculation;
 import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.FactorJudgement;
@@ -83,6 +84,19 @@ final class StressJudge {
             tensions.add(along.tension());
         }
         return new Judged(judgement(sum, tensions, limits, certain), reviews, tensions);
+    }
+
+    /**
+     * {@return the same without what rules and report need beside it, with the rings and strips behind it}
+     *
+     * @param site   the place
+     * @param limits what the tension is compared with, by direction
+     * @param factor the project's factor on the threshold
+     */
+    PlaceStress at(Site site, Map<GrainDirection, Limit> limits, double factor) {
+        List<Tension> tensions = along(site, sum(site).pulls(), limits, factor, false).stream().map(Along::tension).toList();
+        return new PlaceStress(site.id(), tensions, fit.rings(site), ClampUpPulls.closed(site),
+                site.ledger().calculations().stream().map(Calculation::computed).toList());
     }
 
     /** Contributions at a place, and the kinds of contribution of which nothing can be said. */

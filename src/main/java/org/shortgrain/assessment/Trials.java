@@ -82,6 +82,17 @@ public final class Trials {
         return reviewer.materials().read(trial.read().description()).answer();
     }
 
+    /**
+     * {@return what pulls at one place of a description, computed as a review of it does; empty if the reader refuses it}
+     *
+     * @param part    the description
+     * @param feature number of the place in the description, from 0
+     */
+    public Optional<PlaceStress> stressAt(EditableDescription part, int feature) {
+        return reader.read("trial", part) instanceof Reading.Read read
+                ? Optional.of(reviewer.stressAt(read.description(), feature)) : Optional.empty();
+    }
+
     /** {@return the reference tables} */
     public ReferenceTables tables() {
         return reviewer.knowledge().tables();

@@ -12,6 +12,7 @@ package org.shortgrain.part;
  * @param outerWidth outside diameter of the outer member: twice the smallest distance from the centre to an edge
  * @param edgeDistance smallest distance from the hole centre to an edge
  * @param length length of the fit
+ * @param pushOutLoad axial load that friction alone must hold
  * @param bushMaterial material and condition of the other member
  * @param bushCoating coating of the other member, or none
  * @param installedWet installed with wet sealant or primer
@@ -38,6 +39,7 @@ public record Fit(
         @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Smallest distance from the hole centre to an edge.")
         Stated<Range> edgeDistance,
         @In(Dimension.LENGTH) @Limits(positive = true) @Meaning("Length of the fit.") Stated<Range> length,
+        @In(Dimension.FORCE) @Limits(min = 0) @Meaning("Axial load that friction alone must hold.") Stated<Range> pushOutLoad,
         @Meaning("Material and condition of the other member.") Stated<String> bushMaterial,
         @Meaning("Coating of the other member, or none.") Stated<String> bushCoating,
         @Meaning("Installed with wet sealant or primer.") Stated<Boolean> installedWet,

@@ -7,6 +7,8 @@ import org.shortgrain.terms.Citation;
 /** Numbers that stand in for what a description does not say. Each counts against the part and is listed where used. */
 public final class StandIns {
 
+    private static final double MILLI = 1e-3;
+
     private final Map<String, StandIn> byKey = new LinkedHashMap<>();
 
     private StandIns() {
@@ -15,7 +17,7 @@ public final class StandIns {
     /**
      * A number that stands in for something not stated.
      *
-     * @param value   the number, in the unit of the table
+     * @param value   the number, in the unit of the table; a length in m
      * @param meaning what it stands for
      * @param source  where it comes from
      */
@@ -39,9 +41,10 @@ public final class StandIns {
             case "1" -> row.requiredNumber("value", 0, 1, 1);
             case "deg" -> row.requiredNumber("value", 0, 45, 1);
             case "degC" -> row.requiredNumber("value", -60, 60, 1);
+            case "mm" -> row.requiredNumber("value", 0, 10, MILLI);
             case "1/year" -> row.requiredNumber("value", 1, 10_000, 1);
             default -> {
-                row.fault("unit " + row.text("unit") + " is not one of 1, deg, degC, 1/year");
+                row.fault("unit " + row.text("unit") + " is not one of 1, deg, degC, mm, 1/year");
                 yield 0;
             }
         };

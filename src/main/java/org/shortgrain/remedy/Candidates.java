@@ -26,8 +26,8 @@ final class Candidates {
         List<Feature> features = subject.features();
         for (int i = 0; i < features.size(); i++) {
             String path = "/features/" + i;
-            all.add(FitChanges.of(subject, path, features.get(i)));
-            all.add(GapChanges.of(subject, path, features.get(i)));
+            all.add(FitChanges.of(subject, i, features.get(i)));
+            all.add(GapChanges.of(subject, i, features.get(i)));
             all.add(WaterChanges.of(subject, path, features.get(i)));
         }
         all.add(ProtectionChanges.of(subject));

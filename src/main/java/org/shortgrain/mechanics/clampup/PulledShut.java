@@ -29,7 +29,7 @@ import org.shortgrain.mechanics.SiUnit;
  * @param preload total preload of the fasteners that pull (N); empty when not known, and then the gap is taken as
  *                closed
  */
-public record PulledShut(Strip strip, Given gap, Shim shim, Optional<Given> preload) {
+public record PulledShut(Strip strip, Given gap, Shim shim, Optional<Given> preload) implements ClosedGap {
 
     /** Largest deflection, as a share of the span, that counts as small. Common practice. */
     private static final double SMALL_DEFLECTION = 0.1;
@@ -45,9 +45,15 @@ public record PulledShut(Strip strip, Given gap, Shim shim, Optional<Given> prel
         }
     }
 
+    @Override
+    public Band left() {
+        return shim.left(gap.value());
+    }
+
     /** {@return the peak surface stress, {@code clampup.pulled-shut} (Pa)} */
+    @Override
     public Computed stress() {
-        Band left = shim.left(gap.value());
+        Band left = left();
         Band stress = lesser(strip.stress(left), underPreload());
         return new Computed("clampup.pulled-shut", "Bending stress from a gap pulled shut, " + strip.support().peak(),
                 SiUnit.PASCAL, stress, EQUATION, inputs(), steps(left), "limits of the gap, of the preload and of every"
@@ -56,7 +62,7 @@ public record PulledShut(Strip strip, Given gap, Shim shim, Optional<Given> prel
 
     /** {@return the force that closes the gap, {@code clampup.closing-force} (N); empty when the width is not known} */
     public Optional<Computed> closingForce() {
-        Band left = shim.left(gap.value());
+        Band left = left();
         return closingForce(left).map(force -> new Computed("clampup.closing-force", "Force that pulls the gap shut",
                 SiUnit.NEWTON, force, "P = c E I g / L^3, I = b t^3/12", inputs(), steps(left), "limits of every input",
                 validity(left, strip.stress(left)), Sources.BEAMS, notes(), List.of()));
@@ -64,16 +70,11 @@ public record PulledShut(Strip strip, Given gap, Shim shim, Optional<Given> prel
 
     /** {@return whether the preload may be too small to close the gap} */
     public boolean mayStayOpen() {
-        Band left = shim.left(gap.value());
+        Band left = left();
         return preload.flatMap(p -> closingForce(left).map(force -> force.high() > p.value().low())).orElse(false);
     }
 
-    /**
-     * {@return the largest gap that may be pulled shut at a permitted stress, {@code clampup.largest-gap} (m): its low
-     * end is the one to put on a drawing}
-     *
-     * @param permitted permitted sustained stress (Pa)
-     */
+    @Override
     public Computed largestGap(Given permitted) {
         Band perMetre = strip.stress(Band.exact(1));
         Band largest = Extremes.of(v -> v[0] / v[1], permitted.value(), perMetre);

@@ -25,7 +25,7 @@ import org.shortgrain.mechanics.SiUnit;
  * @param second the other; its width must be known
  * @param gap    gap between them (m)
  */
-public record SharedGap(Strip first, Strip second, Given gap) {
+public record SharedGap(Strip first, Strip second, Given gap) implements ClosedGap {
 
     /** Refuses strips without a width: their stiffness cannot be compared. */
     public SharedGap {
@@ -46,8 +46,14 @@ public record SharedGap(Strip first, Strip second, Given gap) {
         return gap.value().times(stiffness(first) * shareOfFirst());
     }
 
+    @Override
+    public Band left() {
+        return gap.value();
+    }
+
     /** {@return the peak stress in the first strip, {@code clampup.shared-gap} (Pa)} */
-    public Computed stressInFirst() {
+    @Override
+    public Computed stress() {
         return stress(first, gap.value().times(shareOfFirst()), "first");
     }
 
@@ -56,13 +62,29 @@ public record SharedGap(Strip first, Strip second, Given gap) {
         return stress(second, gap.value().times(1 - shareOfFirst()), "second");
     }
 
+    /** The largest gap for the first strip, with the second taking its share. */
+    @Override
+    public Computed largestGap(Given permitted) {
+        Computed own = alone(first, gap.value().times(shareOfFirst())).largestGap(permitted);
+        Band both = own.value().times(1 / shareOfFirst());
+        List<Input> inputs = new ArrayList<>(own.inputs());
+        inputs.addAll(second.inputs("2"));
+        return new Computed(own.id(), own.title(), own.unit(), both, own.equation() + " (k1 + k2)/k2", inputs,
+                List.of(new Step("g", "of which the first strip takes", SiUnit.METRE, own.value())),
+                "limits of the permitted stress; dimensions at their best estimates", own.validity(), own.sources(), own.notes(),
+                List.of());
+    }
+
+    private static PulledShut alone(Strip strip, Band ownGap) {
+        return new PulledShut(atBestEstimates(strip), new Given(ownGap, "share of the gap", Optional.empty()), new Shim.None(),
+                Optional.empty());
+    }
+
     private Computed stress(Strip strip, Band ownGap, String which) {
-        PulledShut alone = new PulledShut(atBestEstimates(strip), new Given(ownGap, "share of the gap", Optional.empty()),
-                new Shim.None(), Optional.empty());
         List<Input> inputs = new ArrayList<>(first.inputs("1"));
         inputs.addAll(second.inputs("2"));
         inputs.add(gap.as("G", "gap between the two strips", SiUnit.METRE));
-        Computed result = alone.stress();
+        Computed result = alone(strip, ownGap).stress();
         return new Computed("clampup.shared-gap", "Bending stress in the " + which + " of two strips that share a gap, "
                 + strip.support().peak(), SiUnit.PASCAL, result.value(), "g1 = G k2/(k1 + k2), g2 = G k1/(k1 + k2);"
                         + " k = c E I/L^3; sigma = k E t g/L^2", inputs,

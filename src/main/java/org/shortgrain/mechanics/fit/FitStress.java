@@ -35,26 +35,52 @@ public final class FitStress {
 
     private final InterferenceFit fit;
     private final Given governing;
+    private final Given loosest;
 
     /**
-     * Finds the governing temperature of a fit.
+     * Finds the governing temperatures of a fit.
      *
      * @param fit the fit
      */
     public FitStress(InterferenceFit fit) {
         this.fit = fit;
-        Given tightest = fit.assembly();
+        Given tight = fit.assembly();
+        Given loose = fit.assembly();
         for (Given temperature : fit.lasting()) {
-            if (interferenceAt(temperature).high() > interferenceAt(tightest).high()) {
-                tightest = temperature;
+            if (interferenceAt(temperature).high() > interferenceAt(tight).high()) {
+                tight = temperature;
+            }
+            if (interferenceAt(temperature).low() < interferenceAt(loose).low()) {
+                loose = temperature;
             }
         }
-        this.governing = tightest;
+        this.governing = tight;
+        this.loosest = loose;
     }
 
     /** {@return the temperature at which the fit is tightest (degC)} */
     public Given governingTemperature() {
         return governing;
+    }
+
+    /** {@return the temperature at which the fit is loosest (degC)} */
+    public Given loosestTemperature() {
+        return loosest;
+    }
+
+    /** {@return the diametral interference that the loosest pair loses from assembly to the loosest temperature (m), 0 or more} */
+    public double lostWhenLoosest() {
+        return fit.interference().diametral().low() - interferenceAt(loosest).low();
+    }
+
+    /** {@return the most that the diametral interference of the tightest pair gains from assembly on (m), 0 or more} */
+    public double gainedWhenTightest() {
+        return interferenceAt(governing).high() - fit.interference().diametral().high();
+    }
+
+    /** {@return contact pressure per diametral interference, while there is any (Pa/m)} */
+    Band pressurePerInterference() {
+        return rangeOver(Band.exact(1), LamePair::pressure);
     }
 
     /** {@return hoop tension in the outer part at the bore, {@code fit.bore-hoop} (Pa)} */
@@ -76,6 +102,11 @@ public final class FitStress {
     /** {@return contact pressure, {@code fit.pressure} (Pa)} */
     public Computed pressure() {
         return pressureAt(governing);
+    }
+
+    /** {@return contact pressure at the loosest temperature, {@code fit.pressure} (Pa)} */
+    public Computed pressureWhenLoosest() {
+        return pressureAt(loosest);
     }
 
     /** {@return hoop stress in the inner part at the interface, {@code fit.inner-interface-hoop} (Pa)} */
@@ -135,10 +166,14 @@ public final class FitStress {
     }
 
     private Band rangeAt(Given temperature, LameStress stress) {
+        return rangeOver(interferenceAt(temperature), stress);
+    }
+
+    private Band rangeOver(Band interference, LameStress stress) {
         return Extremes.of(v -> stress.of(
                         new LamePair(fit.interference().diameter(), v[0], v[1], v[2], v[3], v[4], v[5]), v[6]),
                 outside(), fit.bore().value(), fit.outer().modulus().value(), fit.outer().poisson().value(),
-                fit.inner().modulus().value(), fit.inner().poisson().value(), interferenceAt(temperature));
+                fit.inner().modulus().value(), fit.inner().poisson().value(), interference);
     }
 
     private List<Input> inputs(Given temperature) {

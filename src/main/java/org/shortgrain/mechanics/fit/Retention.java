@@ -17,9 +17,9 @@ import org.shortgrain.mechanics.SiUnit;
 public final class Retention {
 
     private final InterferenceFit fit;
+    private final FitStress stress;
     private final Given friction;
     private final Given length;
-    private final Given loosest;
 
     /**
      * Prepares the retention of a fit.
@@ -30,16 +30,23 @@ public final class Retention {
      */
     public Retention(InterferenceFit fit, Given friction, Given length) {
         this.fit = fit;
+        this.stress = new FitStress(fit);
         this.friction = friction;
         this.length = length;
-        FitStress stress = new FitStress(fit);
-        Given found = fit.assembly();
-        for (Given temperature : fit.lasting()) {
-            if (stress.interferenceAt(temperature).low() < stress.interferenceAt(found).low()) {
-                found = temperature;
-            }
-        }
-        this.loosest = found;
+    }
+
+    /**
+     * {@return the least diametral interference as assembled (m) at which the loosest pair holds a force at the loosest
+     * temperature: {@code F / (mu pi d l p')} with p' the pressure per interference, and what the temperature takes away}
+     *
+     * <p>The inverse of the lower end of {@link #force()}; every input stands at the end that holds least. It is whatever the
+     * interference of this fit is.
+     *
+     * @param force axial force to be held (N), 0 or more
+     */
+    public double leastInterference(double force) {
+        double held = friction.value().low() * length.value().low() * Math.PI * fit.interference().diameter();
+        return force / (held * stress.pressurePerInterference().low()) + stress.lostWhenLoosest();
     }
 
     /** {@return the push-out force, {@code fit.push-out-force} (N)} */
@@ -54,14 +61,14 @@ public final class Retention {
     }
 
     private Computed result(String id, String title, SiUnit unit, String equation, double arm) {
-        Computed pressure = new FitStress(fit).pressureAt(loosest);
+        Computed pressure = stress.pressureWhenLoosest();
         double circumference = Math.PI * fit.interference().diameter();
         Band held = Extremes.of(v -> v[0] * v[1] * v[2] * circumference * arm, pressure.value(), friction.value(),
                 length.value());
         return new Computed(id, title, unit, held, equation,
                 List.of(friction.as("mu", "coefficient of friction", SiUnit.ONE),
                         length.as("l", "length of contact", SiUnit.METRE),
-                        loosest.as("T", "loosest lasting temperature", SiUnit.DEGREE_CELSIUS)),
+                        stress.loosestTemperature().as("T", "loosest lasting temperature", SiUnit.DEGREE_CELSIUS)),
                 List.of(new Computed.Step("p", "contact pressure at the loosest temperature", SiUnit.PASCAL,
                         pressure.value())),
                 pressure.rangeBasis(), pressure.validity(), pressure.sources(), pressure.notes(), List.of());
