@@ -114,7 +114,7 @@ final class FitChanges {
         numbers.add(String.format(Locale.ROOT, "Tightest pair at %s: hoop at the bore %.0f MPa%s.",
                 celsius(stress.governingTemperature().value().value()), stress.boreHoop().value().high() / MEGA,
                 after.governing().map(one -> String.format(Locale.ROOT, "; with all else there %.0f MPa along %s, utilisation"
-                        + " %.2f", one.high() / MEGA, one.direction(), Spot.used(after))).orElse("")));
+                        + " %.3f", one.high() / MEGA, one.direction(), Spot.used(after))).orElse("")));
         return numbers;
     }
 
@@ -134,10 +134,10 @@ final class FitChanges {
         double least = Math.ceil(hold.least() * MICRO);
         double most = Math.floor(Spot.greatest(value -> used(drawn, value), none, beyond, CLOSE) * MICRO);
         String bounds = String.format(Locale.ROOT, "No interference at %s both holds and stays within the limit with the tolerances"
-                + " as drawn: %s, which takes at least %.0f um in the loosest pair; the stress allows %s in the tightest, at"
-                + " %s; the tolerances of hole and bush part the two by %.0f um.", spot.id(), hold.why(), least,
-                most > 0 ? String.format(Locale.ROOT, "at most %.0f um", most) : "none", celsius(
-                stress.governingTemperature().value().value()), drawn.spread() * MICRO);
+                + " as drawn, which spread it by %.0f um: %s, which takes at least %.0f um in the loosest pair; the stress allows"
+                + " %s in the tightest, at %s.", spot.id(), drawn.spread() * MICRO, hold.why(), least,
+                most > 0 ? String.format(Locale.ROOT, "at most %.0f um", most) : "none",
+                celsius(stress.governingTemperature().value().value()));
         return bounds + (most > least
                 ? String.format(Locale.ROOT, " Tolerances of %.0f um together, or a bush ground to suit the hole as measured, would"
                         + " do.", most - least)

@@ -107,11 +107,9 @@ final class GapChanges {
     private List<String> notes(List<ClosedGap> closed, List<Double> gaps, ShimmedGaps drawn, boolean roomForAll) {
         List<String> notes = new ArrayList<>();
         for (int k = 0; k < gaps.size(); k++) {
+            String which = (gaps.size() > 1 ? "Gap " + (k + 1) + " at " : "At ") + spot.id();
             boolean limited = gaps.get(k) < closed.get(k).left().high();
-            String which = gaps.size() > 1 ? "Gap " + (k + 1) + " at " : "At ";
-            notes.add(which + spot.id() + (limited
-                    ? String.format(Locale.ROOT, " %.3f mm may be pulled shut; rounded down to whole layers of %s, common practice.",
-                            gaps.get(k) * 1e3, ShimmedGaps.millimetres(LAYER))
+            notes.add(which + (limited ? limited(gaps.get(k), drawn.limits().get(k))
                     : roomForAll ? " the gap as stated may be pulled shut; the limit keeps it so."
                     : " the gap as stated may be pulled shut."));
         }
@@ -123,11 +121,17 @@ final class GapChanges {
         return notes;
     }
 
+    private static String limited(double gap, double drawn) {
+        return String.format(Locale.ROOT, drawn > 0 ? " %.3f mm may be pulled shut; rounded down to whole layers of a laminated"
+                + " shim, %s (common practice)." : " %.3f mm may be pulled shut, less than a layer of a laminated shim, %s (common"
+                + " practice): nothing is left to be pulled shut.", gap * 1e3, ShimmedGaps.millimetres(LAYER));
+    }
+
     private String numbers(PlaceStress after) {
         double bending = after.gaps().stream().flatMap(Optional::stream).map(ClosedGap::stress).map(Computed::value)
                 .mapToDouble(value -> value.high()).max().orElse(0);
         return String.format(Locale.ROOT, "Bending of the gap pulled shut %.0f MPa%s.", bending / MEGA, after.governing()
-                .map(one -> String.format(Locale.ROOT, "; with all else at %s %.0f MPa along %s, utilisation %.2f", spot.id(),
+                .map(one -> String.format(Locale.ROOT, "; with all else at %s %.0f MPa along %s, utilisation %.3f", spot.id(),
                         one.high() / MEGA, one.direction(), Spot.used(after))).orElse(""));
     }
 

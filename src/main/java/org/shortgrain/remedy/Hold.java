@@ -2,6 +2,7 @@ package org.shortgrain.remedy;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.fit.FitStress;
 import org.shortgrain.mechanics.fit.InterferenceFit;
@@ -34,7 +35,7 @@ record Hold(double least, String why, String said, Given friction, Optional<Give
      */
     static Hold of(StandIns standIns, Fit fit, InterferenceFit rings) {
         StandIns.StandIn mu = standIns.of("press_fit_friction");
-        Given friction = new Given(org.shortgrain.mechanics.Band.exact(mu.value()), mu.meaning(), Optional.of(mu.source()));
+        Given friction = new Given(Band.exact(mu.value()), mu.meaning(), Optional.of(mu.source()));
         Optional<Given> length = fit.length().single()
                 .map(range -> Given.limits(range.lowest(), range.highest(), fit.length().at().path()));
         Optional<Double> load = fit.pushOutLoad().single().map(Range::highest);
@@ -44,7 +45,8 @@ record Hold(double least, String why, String said, Given friction, Optional<Give
             String why = String.format(Locale.ROOT, "friction (%.2f over %.1f mm) is to hold %.0f N %s", mu.value(),
                     length.get().value().low() / MILLI, load.get(), when);
             return new Hold(new Retention(rings, friction, length.get()).leastInterference(load.get()), why,
-                    "Sought so that " + why + "; friction: " + mu.source().status().word() + ".", friction, length);
+                    "Sought so that " + why + "; " + mu.meaning() + ": " + mu.source().status().word() + "."
+                            + (fit.installedWet().is(true) ? " It goes in wet here, which may hold less." : ""), friction, length);
         }
         StandIns.StandIn left = standIns.of("press_fit_left");
         String why = String.format(Locale.ROOT, "%.0f um (%s) are to be left %s", left.value() * MICRO,

@@ -39,6 +39,13 @@ class SharedGapTest {
         return strip.stiffness().map(Band::value).orElseThrow() * MM;
     }
 
+    /** The stress above is that of a gap of 0.5 mm, so its gap is 0.5 mm. */
+    @Test
+    void theLargestGapIsTheOneThatGivesThePermittedStress() {
+        assertEquals(0.5 * MM, SHARED.largestGap(Given.exact(SHARED.stress().value().value(), "test")).value().value(),
+                1e-12);
+    }
+
     @Test
     void bothStripsCarryTheSameForce() {
         double second = SHARED.second().stiffness().orElseThrow().value() * 0.5 * MM * (1 - SHARED.shareOfFirst());

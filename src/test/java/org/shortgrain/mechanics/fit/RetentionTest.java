@@ -48,4 +48,19 @@ class RetentionTest {
         assertTrue(low < new Retention(Fits.bushInLug(Fits.interference(0.02 * MM, 0.03 * MM)), friction, length).force()
                 .value().low());
     }
+
+    /**
+     * Own arithmetic: bush in a lug, 1708.238 MPa of pressure per millimetre of interference. 2000 N need p = 2000/(0.12 pi 14 mm
+     * 12 mm) = 31.57829 MPa, 18.48589 um; from 20 to 80 degC the fit loses 14 mm (23.4 - 10.8) 1e-6 60 = 10.584 um.
+     */
+    @Test
+    void theLeastInterferenceHoldsTheForceWhenLoosest() {
+        Given friction = Given.exact(0.12, "test");
+        Given length = Given.exact(12 * MM, "test");
+        Retention any = new Retention(Fits.bushInLug(Fits.interference(0, 0.01 * MM), -55, 80), friction, length);
+        double least = any.leastInterference(2000);
+        assertEquals(29.07e-3, least / MM, 5e-6);
+        assertEquals(2000, new Retention(Fits.bushInLug(Fits.interference(least, 2 * least), -55, 80), friction, length)
+                .force().value().low(), 1e-6);
+    }
 }
