@@ -9,7 +9,6 @@ import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.water.CommonOpening;
 import org.shortgrain.mechanics.water.DrainHole;
 import org.shortgrain.mechanics.water.Hole;
-import org.shortgrain.mechanics.water.Hollow;
 import org.shortgrain.mechanics.water.Liquid;
 import org.shortgrain.part.NeighbourHole;
 import org.shortgrain.part.Stated;
@@ -101,16 +100,9 @@ record DrainReading(Optional<Hole> hole, Optional<DrainHole> drain, boolean blin
 
     private static Optional<Hole> place(org.shortgrain.part.DrainHole stated, HollowReading hollow, Optional<Given> width,
             List<String> reasons) {
-        Optional<Given> near = Declared.of(stated.fromLowEnd());
-        boolean onFloor = hollow.opening() != org.shortgrain.part.Opening.SIDE;
-        if (near.isPresent() && width.isPresent() && onFloor) {
-            Hole.FromEnd.End low = hollow.lengthwise().along() >= 0 ? Hole.FromEnd.End.REAR : Hole.FromEnd.End.FRONT;
-            return Optional.of(new Hole.FromEnd(low, near.get(), width.get()));
-        }
-        if (stated.atLowestPoint().is(true)) {
-            return Optional.of(hollow.shape().map(Hollow.OnItsSide.class::isInstance).orElse(false)
-                    ? new Hole.Lowest(hollow.shape().orElseThrow().seen(hollow.lengthwise()), hollow.sideways())
-                    : new Hole.Lowest(hollow.lengthwise(), hollow.sideways()));
+        Optional<Hole> hole = hollow.place(stated, width);
+        if (hole.isPresent()) {
+            return hole;
         }
         reasons.add(stated.atLowestPoint().is(false) ? "it is stated not to lie at the lowest point"
                 : "whether it lies at the lowest point is not stated");

@@ -5,10 +5,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.water.Floor;
+import org.shortgrain.mechanics.water.Hole;
 import org.shortgrain.mechanics.water.Hollow;
 import org.shortgrain.mechanics.water.Rest;
 import org.shortgrain.mechanics.water.Tilt;
@@ -33,7 +35,7 @@ import org.shortgrain.reference.StandIns;
  * @param rests    the attitudes; any, where they are not declared
  * @param declared whether they are declared
  */
-record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, List<Rest> rests, boolean declared) {
+public record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, List<Rest> rests, boolean declared) {
 
     /** Openings, the worst for water first. */
     private static final List<Opening> WORST_FIRST = List.of(Opening.UP, Opening.CLOSED, Opening.SIDE, Opening.DOWN);
@@ -55,7 +57,7 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
     }
 
     /** Copies the list. */
-    HollowReading {
+    public HollowReading {
         rests = List.copyOf(rests);
     }
 
@@ -67,9 +69,26 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
      * @param standIns the roll that stands for one that is not stated
      */
     static HollowReading of(Site site, Drainage stated, StandIns standIns) {
+        StandIns.StandIn roll = standIns.of("roll");
+        return of(stated, standIns, name -> site.ledger().assume(String.format(Locale.ROOT, "%s: %s the roll is not stated;"
+                + " up to %.0f degrees to either side are taken, the worst of which counts", site.id(), name, roll.value()),
+                org.shortgrain.review.Assumption.Effect.CONSERVATIVE, roll.source()));
+    }
+
+    /**
+     * {@return what is stated of a hollow, for whoever seeks a better drain: nothing is written down}
+     *
+     * @param stated   the drainage
+     * @param standIns the roll that stands for one that is not stated
+     */
+    public static HollowReading of(Drainage stated, StandIns standIns) {
+        return of(stated, standIns, name -> { });
+    }
+
+    private static HollowReading of(Drainage stated, StandIns standIns, Consumer<String> rollTaken) {
         List<Opening> openings = stated.opening().candidates();
         Opening worst = WORST_FIRST.stream().filter(openings::contains).findFirst().orElse(Opening.UP);
-        Optional<List<Rest>> rests = rests(site, stated, standIns.of("roll"));
+        Optional<List<Rest>> rests = rests(stated, standIns.of("roll"), rollTaken);
         return new HollowReading(worst, openings.size() == 1, shape(stated, worst), rests.orElse(List.of(Rest.any())),
                 rests.isPresent());
     }
@@ -116,26 +135,26 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
     }
 
     /** {@return a length that the description states, above 0; empty if it does not} */
-    static Optional<Given> given(Stated<Range> stated) {
+    public static Optional<Given> given(Stated<Range> stated) {
         return Declared.of(stated).filter(given -> given.value().low() > 0);
     }
 
-    private static Optional<List<Rest>> rests(Site site, Drainage stated, StandIns.StandIn roll) {
+    private static Optional<List<Rest>> rests(Drainage stated, StandIns.StandIn roll, Consumer<String> rollTaken) {
         Stated<Attitudes> attitudes = stated.attitude();
         if (attitudes.field(Attitudes::ground).isMissing() || attitudes.field(Attitudes::flight).isMissing()) {
             return Optional.empty();
         }
         List<Rest> rests = new ArrayList<>();
-        boolean whole = add(site, attitudes, Attitudes::ground, ON_GROUND, roll, rests)
-                && add(site, attitudes, Attitudes::flight, IN_FLIGHT, roll, rests)
-                && add(site, attitudes, Attitudes::parked, PARKED, roll, rests)
-                && add(site, attitudes, Attitudes::transport, IN_TRANSPORT, roll, rests);
+        boolean whole = add(attitudes, Attitudes::ground, ON_GROUND, roll, rests, rollTaken)
+                && add(attitudes, Attitudes::flight, IN_FLIGHT, roll, rests, rollTaken)
+                && add(attitudes, Attitudes::parked, PARKED, roll, rests, rollTaken)
+                && add(attitudes, Attitudes::transport, IN_TRANSPORT, roll, rests, rollTaken);
         return whole && !rests.isEmpty() ? Optional.of(rests) : Optional.empty();
     }
 
     /** Adds an attitude; false where it is stated only in part. One that is not stated, or stated as none, adds nothing. */
-    private static boolean add(Site site, Stated<Attitudes> attitudes, Function<Attitudes, Stated<Attitude>> which,
-            String name, StandIns.StandIn standIn, List<Rest> rests) {
+    private static boolean add(Stated<Attitudes> attitudes, Function<Attitudes, Stated<Attitude>> which, String name,
+            StandIns.StandIn standIn, List<Rest> rests, Consumer<String> rollTaken) {
         Stated<Attitude> one = attitudes.field(which);
         if (!one.isKnown()) {
             return true;
@@ -147,9 +166,7 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
             return false;
         }
         if (roll.isEmpty()) {
-            site.ledger().assume(String.format(Locale.ROOT, "%s: %s the roll is not stated; up to %.0f degrees to either side are"
-                    + " taken, the worst of which counts", site.id(), name, standIn.value()),
-                    org.shortgrain.review.Assumption.Effect.CONSERVATIVE, standIn.source());
+            rollTaken.accept(name);
         }
         double most = Math.toRadians(standIn.value());
         rests.add(Rest.of(name, pitch.get(), roll.orElse(new Band(0, -most, most))));
@@ -167,14 +184,47 @@ record HollowReading(Opening opening, boolean certain, Optional<Hollow> shape, L
     }
 
     /** {@return the tilt that says which end of the floor lies low: the first attitude that is not level along the length} */
-    Tilt lengthwise() {
+    public Tilt lengthwise() {
         return rests.stream().flatMap(rest -> rest.tilts().stream()).filter(tilt -> tilt.along() != 0).findFirst()
                 .orElse(Tilt.LEVEL);
     }
 
     /** {@return the tilt that says which side of the floor lies low: the first attitude that is not level across it} */
-    Tilt sideways() {
+    public Tilt sideways() {
         return rests.stream().flatMap(rest -> rest.tilts().stream()).filter(tilt -> tilt.across() != 0).findFirst()
                 .orElse(Tilt.LEVEL);
+    }
+
+    /**
+     * {@return a hole in the floor of the hollow}
+     *
+     * @param fromLowEnd  distance of its near edge from the end that {@link #lengthwise} says is low (m)
+     * @param fromLowSide distance of its near edge from the side that {@link #sideways} says is low (m); empty if not stated
+     * @param diameter    its diameter (m)
+     */
+    public Hole hole(Given fromLowEnd, Optional<Given> fromLowSide, Given diameter) {
+        Hole.FromEnd.End low = lengthwise().along() >= 0 ? Hole.FromEnd.End.REAR : Hole.FromEnd.End.FRONT;
+        return new Hole.FromEnd(low, fromLowEnd,
+                fromLowSide.map(near -> new Hole.FromEnd.FromSide(sideways().across() >= 0, near)), diameter);
+    }
+
+    /** {@return the hole that is stated to lie at the lowest point} */
+    public Hole lowest() {
+        boolean side = shape.map(Hollow.OnItsSide.class::isInstance).orElse(false);
+        return new Hole.Lowest(side ? shape.orElseThrow().seen(lengthwise()) : lengthwise(), sideways());
+    }
+
+    /**
+     * {@return where a drain hole lies, as stated; empty if that is not stated}
+     *
+     * @param stated the hole
+     * @param width  its width (m), of what is open
+     */
+    public Optional<Hole> place(org.shortgrain.part.DrainHole stated, Optional<Given> width) {
+        Optional<Given> near = Declared.of(stated.fromLowEnd());
+        if (near.isPresent() && width.isPresent() && opening != Opening.SIDE) {
+            return Optional.of(hole(near.get(), Declared.of(stated.fromLowSide()), width.get()));
+        }
+        return stated.atLowestPoint().is(true) ? Optional.of(lowest()) : Optional.empty();
     }
 }

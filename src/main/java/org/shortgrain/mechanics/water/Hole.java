@@ -1,7 +1,10 @@
 package org.shortgrain.mechanics.water;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.shortgrain.mechanics.Computed.Input;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.SiUnit;
@@ -57,13 +60,14 @@ public sealed interface Hole {
     }
 
     /**
-     * A hole at a distance from one end. Where it lies across the width is not known; the high side is taken.
+     * A hole at a distance from one end, and from one side where that is stated; else the high side is taken.
      *
      * @param end      the end
      * @param near     distance from that end to the near edge of the hole (m)
+     * @param side     where it lies across the width; empty if not known
      * @param diameter diameter (m); its best value says where the far edge lies
      */
-    record FromEnd(End end, Given near, Given diameter) implements Hole {
+    record FromEnd(End end, Given near, Optional<FromSide> side, Given diameter) implements Hole {
 
         /** Ends of a floor. */
         public enum End {
@@ -73,29 +77,54 @@ public sealed interface Hole {
             FRONT
         }
 
+        /**
+         * A distance from one side of the floor.
+         *
+         * @param first whether it is the side from which the width is counted
+         * @param near  distance from that side to the near edge of the hole (m)
+         */
+        public record FromSide(boolean first, Given near) {
+        }
+
+        /**
+         * Makes a hole whose place across the width is not known.
+         *
+         * @param end      the end
+         * @param near     distance from that end to the near edge of the hole (m)
+         * @param diameter diameter (m)
+         */
+        public FromEnd(End end, Given near, Given diameter) {
+            this(end, near, Optional.empty(), diameter);
+        }
+
         @Override
         public List<Given> sizes() {
-            return List.of(near);
+            return Stream.concat(Stream.of(near), side.stream().map(FromSide::near)).toList();
         }
 
         @Override
         public List<Input> inputs() {
-            return List.of(near.as("a", "distance of the near edge of the drain hole from the "
-                    + (end == End.REAR ? "rear" : "forward") + " end", SiUnit.METRE),
-                    diameter.as("d", "diameter of the drain hole", SiUnit.METRE));
+            List<Input> inputs = new ArrayList<>(List.of(near.as("a", "distance of the near edge of the drain hole from the "
+                    + (end == End.REAR ? "rear" : "forward") + " end", SiUnit.METRE)));
+            side.ifPresent(one -> inputs.add(one.near().as("b", "distance of the near edge of the drain hole from the side "
+                    + (one.first() ? "that a positive roll lowers" : "that a negative roll lowers"), SiUnit.METRE)));
+            inputs.add(diameter.as("d", "diameter of the drain hole", SiUnit.METRE));
+            return inputs;
         }
 
         @Override
         public Outlet outlet(Floor floor, double width, double... sizes) {
             double wide = diameter.value().value();
             double fromEnd = sizes[0] + wide / 2;
-            return new Outlet(end == End.REAR ? floor.rear() + fromEnd : floor.front() - fromEnd, OptionalDouble.empty(),
-                    wide, 0);
+            OptionalDouble across = side.map(one -> sizes[1] + wide / 2).map(from -> side.get().first() ? from : width - from)
+                    .map(OptionalDouble::of).orElse(OptionalDouble.empty());
+            return new Outlet(end == End.REAR ? floor.rear() + fromEnd : floor.front() - fromEnd, across, wide, 0);
         }
 
         @Override
         public String statement() {
-            return "Where the drain hole lies across the width is not stated: the high side is taken.";
+            return side.isPresent() ? "Drain hole where it is stated, along and across."
+                    : "Where the drain hole lies across the width is not stated: the high side is taken.";
         }
     }
 }

@@ -67,6 +67,11 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
                 + " with the drain holes as they lie", SiUnit.CUBIC_METRE, Pool::volume);
     }
 
+    /** {@return the greatest depth over all attitudes and limits (m), the upper end of {@link #depth} without its statement} */
+    public double greatestDepth() {
+        return over(rests, Pool::depth).high();
+    }
+
     /** {@return the attitude in which most water stays by depth, at the best estimates} */
     public Rest worst() {
         Rest worst = rests.get(0);

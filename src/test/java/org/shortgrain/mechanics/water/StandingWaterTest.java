@@ -128,4 +128,21 @@ class StandingWaterTest {
         assertTrue(depth.notes().stream().anyMatch(note -> note.startsWith("Too many dimensions")));
         assertEquals(new StandingWater(POCKET, GROUND_AND_FLIGHT, List.of(hole(15))).depth().value(), depth.value());
     }
+
+    /** Own algebra: b tan(5 deg) behind a hole whose near edge lies b = 15 mm from the low side, and 80 - 15 - 10 = 55 mm from it
+     * when the other side is low. */
+    @Test
+    void aHolePlacedAcrossLeavesWhatLiesBetweenItAndTheLowSide() {
+        Hole hole = new Hole.FromEnd(End.REAR, given(0), Optional.of(new Hole.FromEnd.FromSide(true, given(15))), given(10));
+        assertEquals(15 * Math.tan(Math.toRadians(5)), across(hole, 5), 1e-9);
+        assertEquals(55 * Math.tan(Math.toRadians(5)), across(hole, -5), 1e-9);
+        Hole other = new Hole.FromEnd(End.REAR, given(0), Optional.of(new Hole.FromEnd.FromSide(false, given(15))), given(10));
+        assertEquals(across(hole, 5), across(other, -5), 1e-9);
+    }
+
+    private static double across(Hole hole, double roll) {
+        StandingWater water = new StandingWater(POCKET, List.of(rest("rolled", 0, roll)), List.of(hole));
+        assertEquals(water.depth().value().high(), water.greatestDepth(), 0);
+        return water.greatestDepth() / MM;
+    }
 }
