@@ -109,8 +109,9 @@ record DrainChanges(Subject subject, String path, String id, Drainage drainage, 
             double[] reach = search.reach(best);
             notes.add("From " + drill.text(reach[0]) + " to " + drill.text(reach[1]) + " from that end no more than a film stays.");
         }
-        notes.add("Its edge lies " + drill.text(best.clear()) + (best.clear() < 2 * diameter ? " from the nearest wall: keep clear"
-                + " of its fillet." : " or more from the walls, clear of their fillets."));
+        notes.add("Least distance of an edge from a wall: " + drill.text(best.clear()) + search.besides().stream().boxed().findFirst()
+                .map(across -> " from an end, and " + drill.text(across) + " from the sides in the middle of the width").orElse("")
+                + ". Keep clear of the fillets.");
         return Proposals.of(List.of(new Candidate(subject.kind("drain"), words(best, drill, diameter, numbers), Optional.of(id),
                 Optional.empty(), notes, write)));
     }

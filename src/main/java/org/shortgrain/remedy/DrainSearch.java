@@ -38,6 +38,8 @@ final class DrainSearch {
     private static final double CLEAR = 2;
     /** Distances from the walls at which pairs are tried, in diameters. */
     private static final double[] PAIR_DISTANCES = {CLEAR, 1.5, 1, 0.5, 0};
+    /** Distances are equal within this (m): rounding. */
+    private static final double LEAST_STEP = 1e-9;
     private static final int LENGTHWISE = 24;
     private static final int ACROSS = 8;
 
@@ -105,6 +107,12 @@ final class DrainSearch {
     /** Whether the floor has room for the hole. */
     boolean hasRoom() {
         return diameter <= width && diameter <= length;
+    }
+
+    /** Distance of the edge from both side walls of a hole in the middle of the width (m); empty where its place across the
+     * width is sought too. */
+    OptionalDouble besides() {
+        return rolls ? OptionalDouble.empty() : OptionalDouble.of((width - diameter) / 2);
     }
 
     /** The best place of one hole. */
@@ -221,7 +229,8 @@ final class DrainSearch {
                 clear = Math.min(clear, Math.min(side, width - diameter - side));
             }
         }
-        return new Found(List.of(spots), new StandingWater(shape, hollow.rests(), holes).greatestDepth(), clear);
+        return new Found(List.of(spots), new StandingWater(shape, hollow.rests(), holes).greatestDepth(),
+                Math.round(clear / LEAST_STEP) * LEAST_STEP);
     }
 
     private Spot spot(int along, int across) {

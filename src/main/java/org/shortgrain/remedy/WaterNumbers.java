@@ -74,7 +74,7 @@ record WaterNumbers(List<Computed> found) {
             each.add(depths.get(i).meaning().replaceFirst("^depth ", "") + " " + text(depths.get(i).value().high() * MM, "mm")
                     + ", " + text(volumes.get(i).value().high() * ML, "mL"));
         }
-        return Optional.of("What stays by its level: " + String.join("; ", each) + String.format(Locale.ROOT,
+        return Optional.of("What stays in each attitude: " + String.join("; ", each) + String.format(Locale.ROOT,
                 ". Up to %.1f mm counts as a film.", DrainHole.film() * MM));
     }
 
