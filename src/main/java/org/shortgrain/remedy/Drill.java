@@ -30,7 +30,7 @@ record Drill(boolean inch, double step) {
     static Drill of(Drainage drainage, StandIns standIns) {
         Stream<Stated<Range>> sizes = Stream.of(drainage.depth(), drainage.length(), drainage.width());
         boolean inch = sizes.map(Stated::candidates).flatMap(List::stream).anyMatch(size -> size.entered().endsWith(" in"));
-        return new Drill(inch, standIns.of(inch ? "drill_step_inch" : "drill_step_metric").value() * MM);
+        return new Drill(inch, standIns.of(inch ? "drill_step_inch" : "drill_step_metric").value());
     }
 
     /** The smallest drill that is not below a width (m). */
