@@ -17,6 +17,7 @@ import org.shortgrain.mechanics.fit.FitStress;
 import org.shortgrain.mechanics.fit.HoopDirection;
 import org.shortgrain.mechanics.fit.Interference;
 import org.shortgrain.mechanics.fit.InterferenceFit;
+import org.shortgrain.mechanics.fit.Retention;
 import org.shortgrain.mechanics.fit.StakedLip;
 import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
@@ -42,16 +43,19 @@ final class FitPulls {
 
     private final Function<String, Optional<Elastic>> materials;
     private final Elastic stiffBush;
+    private final Given friction;
 
     /**
      * Prepares the fits.
      *
      * @param materials elastic behaviour of a material by its name and condition
      * @param stiffBush stand-in for a bush of unknown material: steel, the stiffest usual one
+     * @param friction  stand-in for the coefficient of friction
      */
-    FitPulls(Function<String, Optional<Elastic>> materials, Elastic stiffBush) {
+    FitPulls(Function<String, Optional<Elastic>> materials, Elastic stiffBush, Given friction) {
         this.materials = materials;
         this.stiffBush = stiffBush;
+        this.friction = friction;
     }
 
     /**
@@ -107,7 +111,10 @@ final class FitPulls {
             return Optional.empty();
         }
         try {
-            return Optional.of(resolved(site, new FitStress(rings(site, fit, interference.get())).boreHoop()));
+            InterferenceFit rings = rings(site, fit, interference.get());
+            List<Pull> pulls = resolved(site, new FitStress(rings).boreHoop());
+            held(site, fit, rings);
+            return Optional.of(pulls);
         } catch (IllegalArgumentException notNested) {
             ask(site, "Which diameters does the fit at " + site.id() + " have?", notNested.getMessage(),
                     Optional.empty(), fit.origin().at());
@@ -155,6 +162,13 @@ final class FitPulls {
                     + " axis of the bore or of the grain is not stated");
         }
         return pulls;
+    }
+
+    /** What friction holds, where a load that it must hold is stated. */
+    private void held(Site site, Fit fit, InterferenceFit rings) {
+        if (fit.pushOutLoad().isKnown()) {
+            Declared.of(fit.length()).ifPresent(length -> site.write(new Retention(rings, friction, length).force()));
+        }
     }
 
     private static Optional<Interference> interference(Fit fit) {

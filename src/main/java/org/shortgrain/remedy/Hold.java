@@ -52,7 +52,7 @@ record Hold(double least, String why, String said, Given friction, Optional<Give
         String why = String.format(Locale.ROOT, "%.0f um (%s) are to be left %s", left.value() * MICRO,
                 left.source().status().word(), when);
         String lacks = load.isPresent() ? "The length of the fit is not stated, so that the load that it must hold is held against"
-                + " nothing" : "No load that friction must hold is stated";
+                + " nothing" : "No load that friction must hold (push_out_load) is stated";
         return new Hold(left.value() + stress.lostWhenLoosest(), why, lacks + ": " + why + " instead.", friction, length);
     }
 

@@ -38,7 +38,8 @@ class FitChangesTest {
         assertTrue(found.missing().isEmpty(), found.missing().toString());
         assertEquals(List.of("Loosest pair at 60 degC: contact pressure 18.9 MPa.",
                 "Tightest pair at -30 degC: hoop at the bore 150 MPa; with all else there 178 MPa along ST, utilisation 0.892.",
-                "No load that friction must hold is stated: 13 um (common practice) are to be left at 60 degC instead."),
+                "No load that friction must hold (push_out_load) is stated: 13 um (common practice) are to be left at 60 degC"
+                        + " instead."),
                 light.notes());
         PlaceStress after = fitting.stress(fitting.after(light), Fitting.LUG);
         FitStress rings = new FitStress(after.fit().orElseThrow());

@@ -56,6 +56,12 @@ public record Bore(Place place) {
         return greatest(fit(Fit::length)) / diameter();
     }
 
+    /** {@return share of the stated push-out load that friction holds for certain when loosest; NaN if not computed} */
+    public double shareHeld() {
+        double held = place.computed("fit.push-out-force").map(one -> one.value().low()).orElse(Double.NaN);
+        return held / greatest(fit(Fit::pushOutLoad));
+    }
+
     /** {@return angle between the axis of the hole and the short grain (degrees, 0 to 90); NaN if not stated} */
     public double tilt() {
         return angle(place.feature().axis(), place.part().grain().field(Grain::st));
