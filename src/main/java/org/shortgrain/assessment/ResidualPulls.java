@@ -227,19 +227,11 @@ final class ResidualPulls {
     }
 
     private Optional<FilmCoefficient> film(Site site, RouteStep card) {
-        String medium = card.medium().single().orElse("").toLowerCase(Locale.ROOT);
-        if (medium.contains("water")) {
-            Optional<Range> bath = card.temperature().single();
-            if (bath.isEmpty()) {
-                site.assume("water of unknown temperature is taken as cold");
-                return Optional.of(tables.baths().coldWater());
-            }
-            return tables.baths().water(bath.get().lowest());
+        CardQuench bath = CardQuench.of(tables.baths(), card);
+        if (bath.takenAsCold()) {
+            site.assume("water of unknown temperature is taken as cold");
         }
-        if (medium.contains("glycol") || medium.contains("polymer") || medium.contains("pag")) {
-            return card.concentration().single().flatMap(share -> tables.baths().glycol(share.lowest() * 100));
-        }
-        return Optional.empty();
+        return bath.film();
     }
 
     /** The temper's digits count as long as no quench on the card undoes the mill's relief, whatever the shop adds to it. */

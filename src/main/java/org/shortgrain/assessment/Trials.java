@@ -65,6 +65,15 @@ public final class Trials {
     }
 
     /**
+     * {@return a description as it is read, without a review; empty if the reader refuses it}
+     *
+     * @param part the description
+     */
+    public Optional<PartDescription> read(EditableDescription part) {
+        return reader.read("trial", part) instanceof Reading.Read read ? Optional.of(read.description()) : Optional.empty();
+    }
+
+    /**
      * {@return the verdict of a description with its open questions decided, as a review of it draws it}
      *
      * @param trial the description

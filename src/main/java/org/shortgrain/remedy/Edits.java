@@ -1,5 +1,6 @@
 package org.shortgrain.remedy;
 
+import java.util.List;
 import org.shortgrain.part.reader.DescriptionValue;
 import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.part.reader.JsonPatch;
@@ -34,11 +35,15 @@ final class Edits {
     }
 
     Edits add(String place, DescriptionValue value) {
-        return make(new JsonPatch(java.util.List.of(JsonPatch.add(place, value))));
+        return make(new JsonPatch(List.of(JsonPatch.add(place, value))));
+    }
+
+    Edits move(String from, String to) {
+        return make(new JsonPatch(List.of(JsonPatch.move(from, to))));
     }
 
     Edits removeIfThere(String place) {
-        return now.at(place).isPresent() ? make(new JsonPatch(java.util.List.of(JsonPatch.remove(place)))) : this;
+        return now.at(place).isPresent() ? make(new JsonPatch(List.of(JsonPatch.remove(place)))) : this;
     }
 
     JsonPatch patch() {

@@ -40,6 +40,7 @@ final class MetalChanges {
         MetalChanges changes = new MetalChanges(subject);
         changes.metal();
         changes.relievedStock();
+        changes.compressed();
         return new Proposals(changes.found, changes.missing);
     }
 
@@ -88,6 +89,8 @@ final class MetalChanges {
         notes.add("Strength: " + to.price().governs() + ".");
         notes.addAll(to.price().lines());
         notes.addAll(to.section().notes());
+        Optional<Compression> compression = Compression.of(subject, one.toTemper());
+        compression.map(Compression::note).ifPresent(notes::add);
         notes.addAll(EdgeDistances.notes(subject.part(), to.section().ratio()));
         subject.tables().sectionLimits().greatest(to.metal()).forEach(limit -> notes.add(String.format(Locale.ROOT,
                 "Printed minima up to %.0f mm (%s).", limit.thickness() / MILLI, limit.row())));
@@ -131,6 +134,7 @@ final class MetalChanges {
                 edits.setIfThere(step + "/limit", "unknown");
             }
         }
+        Compression.of(subject, toTemper).ifPresent(compression -> compression.write(edits));
         List<Feature> features = subject.features();
         for (int i = 0; i < features.size(); i++) {
             if (features.get(i).residualStress().field(ResidualStress::value).isKnown()) {
@@ -158,6 +162,36 @@ final class MetalChanges {
                             return edits.patch();
                         }));
             }
+        }
+    }
+
+    /** A forging that the card quenches and does not relieve: the same alloy and temper, compressed cold. */
+    private void compressed() {
+        if (!temper.matches("T\\d{1,2}") || subject.metal().alloy().isEmpty()) {
+            return;
+        }
+        for (String named : subject.tables().materials().namedTempers(subject.metal().alloy().get())) {
+            Optional<Compression> compression = named.startsWith(temper) && named.length() == temper.length() + 2
+                    ? Compression.of(subject, named) : Optional.empty();
+            compression.ifPresent(one -> compressed(named, one));
+        }
+    }
+
+    private void compressed(String named, Compression compression) {
+        NewMetal.Answer answer = NewMetal.of(subject, alloy, named);
+        if (answer instanceof NewMetal.Answer.NotCovered not) {
+            missing.add("Cold compression to " + alloy + "-" + named + " within the tables: " + not.why() + ".");
+        } else if (answer instanceof NewMetal.Answer.Covered to) {
+            List<String> notes = new ArrayList<>(List.of(compression.note(), "Strength: " + to.price().governs() + "."));
+            notes.addAll(to.section().notes());
+            found.add(new Candidate(subject.kind("compress"), "cold compression between quench and ageing, " + alloy + "-" + named
+                    + " instead of " + alloy + "-" + temper, Optional.empty(), Optional.of(to.price()), notes, now -> {
+                        Edits edits = new Edits(now).set("/material/temper", Subject.quoted(named))
+                                .setIfThere("/evidence/certificate", "unknown");
+                        compression.write(edits);
+                        to.section().write(edits);
+                        return edits.patch();
+                    }));
         }
     }
 }

@@ -184,4 +184,46 @@ class NewMetalTest {
         assertEquals(JsonPatch.parse(json).json(), json);
         assertTrue(json.contains("{\"min\": \"") && json.contains("/form/heat_treat_thickness"), json);
     }
+
+    private static String handForging() {
+        return text("keel-step-fitting").replace("temper: \"T651\"", "temper: \"T6\"").replace("product: plate", "product: hand_forging");
+    }
+
+    /**
+     * QQ-A-367H (1973, read): compressed 1 to 5 %. What a compressed hand forging keeps of its quench stress is at most a quarter
+     * (habit of the trade), so the residual tension that the review finds must fall.
+     */
+    @Test
+    void aForgingThatTheCardQuenchesMayBeCompressedBeforeAgeing() {
+        String text = handForging();
+        Trials.Trial after = changed(text, "cold compression");
+        var route = after.description().route().candidates().get(0);
+        assertEquals("T652", after.description().material().single().orElseThrow().temper().single().orElseThrow());
+        assertEquals("compress", route.get(3).operation().single().orElseThrow());
+        assertEquals(0.01, route.get(3).set().single().orElseThrow().lowest(), 1e-12);
+        assertEquals(0.05, route.get(3).set().single().orElseThrow().highest(), 1e-12);
+        assertTrue(route.get(4).operation().is("age"));
+        assertTrue(residual(after) < 0.5 * residual(trial(text)), residual(after) + " and " + residual(trial(text)));
+    }
+
+    private static double residual(Trials.Trial trial) {
+        return trial.review().computations().stream().filter(one -> one.feature().equals(Optional.of("GROOVE")))
+                .filter(one -> one.computed().id().equals("residual.exposed")).mapToDouble(one -> one.computed().value().high()).max()
+                .orElseThrow();
+    }
+
+    @Test
+    void aCompressedTemperOfAnotherMetalBringsItsCompressionOntoTheCard() {
+        String text = handForging().replace("product: hand_forging", "product: die_forging");
+        var route = changed(text, "7075-T7352").description().route().candidates().get(0);
+        assertEquals("compress", route.get(3).operation().single().orElseThrow());
+        assertTrue(changed(text, "7075-T73 ").description().route().candidates().get(0).get(3).operation().is("age"));
+    }
+
+    @Test
+    void aCardThatRelievesTheForgingIsLeftAlone() {
+        String text = handForging().replace("  - {op: \"25\", do: age,", "  - {op: \"22\", do: compress, set: {min: 1 %, max: 5 %}}\n"
+                + "  - {op: \"25\", do: age,");
+        assertTrue(MetalChanges.of(subject(text)).candidates().stream().noneMatch(one -> one.words().startsWith("cold compression")));
+    }
 }

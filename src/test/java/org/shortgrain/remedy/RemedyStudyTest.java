@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Reviewer;
+import org.shortgrain.assessment.Trials;
 import org.shortgrain.assessment.Wording;
 import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.part.reader.JsonPatch;
@@ -170,5 +171,48 @@ class RemedyStudyTest {
                     && other.drawings() + other.processes() < one.drawings() + one.processes()
                     && other.firmness() > one.firmness() && (other.fits() || !one.fits())), one.toString());
         }
+    }
+
+    /** A lug of a form for which no other metal is listed, pulled by a press fit and by a gap, and nothing else. Invented. */
+    private static String pulledTwice() {
+        String strut = sample("strut-end-fitting").replace("product: plate", "product: bar_rolled")
+                .replace("  - {op: \"40\", do: install_bushing, at: [LUG], method: press, ref: \"drawing note 7\"}\n", "")
+                .replace("  - {op: \"70\", do: assemble}", "  - {op: \"65\", do: install_bushing, at: [LUG], method: press}\n"
+                        + "  - {op: \"70\", do: assemble}")
+                .replace("    restraint: held\n    loads:\n      - {source: one_g_ground, stress: 8 MPa, share_of_life: 0.95, report: \"stress"
+                        + " note SN-31 rev A\"}", "    restraint: held\n    residual_stress: {value: -40 MPa, kind: measured,"
+                        + " method: \"hole drilling\", depth: 0.5 mm}\n    loads: none")
+                .replace("    clamp_up: none\n", "    clamp_up:\n      - {gap: {max: 0.20 mm}, span: 70 mm, thickness: 12 mm, width: 40 mm,"
+                        + " held: cantilever, shim: none}\n");
+        return strut.substring(0, strut.indexOf("  - id: SEAT")) + strut.substring(strut.indexOf("surface:\n  pretreatment"))
+                .replace("[LUG, SEAT]", "[LUG]").replace("[\"LUG\", \"SEAT\"]", "[\"LUG\"]");
+    }
+
+    /** Neither the gap shimmed nor the bush with clearance clears the objection; both together do. */
+    @Test
+    void twoChangesThatClearOnlyTogetherAreFound() {
+        EditableDescription part = EditableDescription.of(pulledTwice()).orElseThrow();
+        Remedies study = study(pulledTwice());
+        Remedy best = study.remedies().get(0);
+        assertTrue(study.cleared() && best.changes().size() == 2, best.toString());
+        assertEquals(1, study.objections().size());
+        Trials trials = new Trials(REVIEWER);
+        List<Candidate> members = Candidates.of(trials, trials.of(part).orElseThrow()).candidates().stream()
+                .filter(one -> best.changes().contains(one.words())).toList();
+        assertEquals(2, members.size());
+        for (Candidate one : members) {
+            Review alone = REVIEWER.review(read(part.with(one.write().apply(part)).bytes()), INPUT, "2026-01-15");
+            assertEquals(study.objections(), List.copyOf(findings(alone, Grade.OBJECTION)), one.words());
+        }
+        byte[] both = part.with(best.patch()).bytes();
+        assertEquals(best.verdict(), REVIEWER.review(read(both), INPUT, "2026-01-15").verdict());
+    }
+
+    @Test
+    void aStudyThatLeavesPairsUntriedSaysHowMany() {
+        Remedies bounded = new RemedyStudy(REVIEWER, tried -> { }, 1).of(EditableDescription.of(pulledTwice()).orElseThrow(), INPUT);
+        assertTrue(bounded.missing().stream().anyMatch(said -> said.matches("A pair of changes .* among the 1 of \\d+ tried; .*")),
+                bounded.missing().toString());
+        assertTrue(study(pulledTwice()).missing().stream().noneMatch(said -> said.contains("pair")));
     }
 }
