@@ -41,7 +41,7 @@ import org.shortgrain.review.Verdict;
  * none that holds a pair which clears.
  * <li>Where that leaves an objection in every case, every pair that can be made together and was not tried yet, whether or
  * not its members help by themselves, up to {@value #MOST_PAIRS}; those whose members leave fewest objections first. Of these
- * are kept those that clear an objection which neither member clears alone.
+ * are kept those that leave no objection, or clear one that neither member clears alone.
  * </ol>
  * Not searched: triples of which a member helps only together with the others, combinations of four and more, and pairs beyond
  * that number; the study says how many it left out. So where nothing is said to clear the part, no single change and no pair
@@ -121,7 +121,8 @@ public final class RemedyStudy {
     private Optional<String> everyPair(Trials.Trial asIs, List<Tried> singles, List<Tried> all, AtomicInteger count) {
         List<List<Candidate>> pairs = pairs(singles, all);
         List<List<Candidate>> open = pairs.stream().limit(mostPairs).toList();
-        tried(asIs, open, count).stream().filter(one -> together(asIs, singles, one)).forEach(all::add);
+        tried(asIs, open, count).stream().filter(one -> one.objections().isEmpty() || together(asIs, singles, one))
+                .forEach(all::add);
         return pairs.size() == open.size() ? Optional.empty() : Optional.of(String.format(Locale.ROOT, "A pair of changes that clears"
                 + " the part, among the %d of %d tried; the others were not tried.", open.size(), pairs.size()));
     }
