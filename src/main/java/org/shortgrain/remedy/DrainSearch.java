@@ -25,10 +25,11 @@ import org.shortgrain.mechanics.water.Tilt;
  * must not run into its radius (distance from a fillet: common practice, no standard gives one). Among equals the least water
  * counts. Where no place leaves a film, the one with the least depth is told.
  *
- * <p>One hole is sought on a grid over the floor that is halved round the best place down to the step of the drawing: over a
- * level floor the depth is convex in the place, as the greatest of linear functions, so that nothing better is missed. Over a
- * floor with several valleys, the deepest points of the floor at each tilt are looked at besides. Two holes are sought at the
- * ends, the sides, the middle and the deepest points, at each of some distances from the walls.
+ * <p>One hole is sought on a grid over the floor and over the deepest points of the floor at each tilt, and then on ever finer
+ * grids round the best place, down to the step of the drawing: over a level floor the depth is convex in the place, as the
+ * greatest of linear functions, and the place is found to a few steps; over a floor with several valleys a better one may be
+ * missed. Two holes are sought at the ends, the sides, the middle and the deepest points, at each of some distances from the
+ * walls: a coarser search, so that "none does" is said of these places.
  *
  * <p>Range of validity: a hollow described in full that opens up or is closed, its attitudes stated.
  */
@@ -42,6 +43,7 @@ final class DrainSearch {
     private static final double LEAST_STEP = 1e-9;
     private static final int LENGTHWISE = 24;
     private static final int ACROSS = 8;
+    private static final int WINDOW = 4;
 
     private final HollowReading hollow;
     private final Hollow shape;
@@ -128,26 +130,37 @@ final class DrainSearch {
         for (double valley : valleys()) {
             best = better(best, at(spot((int) Math.round(valley / unit), acrossMost / 2)));
         }
-        for (int step = Math.max(1, Math.max(alongMost, acrossMost) / ACROSS); step >= 1; step /= 2) {
-            best = climbed(best, step, alongMost, acrossMost);
+        int along = Math.max(1, alongMost / LENGTHWISE);
+        int across = Math.max(1, acrossMost / ACROSS);
+        while (along > 1 || across > 1) {
+            along = (along + 1) / 2;
+            across = (across + 1) / 2;
+            best = around(best, along, across, alongMost, acrossMost);
         }
-        return best;
+        return settled(best, alongMost, acrossMost);
     }
 
-    /** Goes in steps of one size to the best neighbour, for as long as there is a better one. */
-    private Found climbed(Found from, int step, int alongMost, int acrossMost) {
+    /** In steps of the drawing to the best place near by, for as long as there is a better one. */
+    private Found settled(Found from, int alongMost, int acrossMost) {
         Found best = from;
         Found before;
         do {
             before = best;
-            int along = (int) Math.round(before.spots().get(0).fromEnd() / unit);
-            int across = (int) Math.round(before.spots().get(0).fromSide().orElse(0) / unit);
-            for (int i = -1; i <= 1; i++) {
-                for (int j = rolls ? -1 : 0; j <= (rolls ? 1 : 0); j++) {
-                    best = better(best, at(spot(within(along + i * step, alongMost), within(across + j * step, acrossMost))));
-                }
-            }
+            best = around(before, 1, 1, alongMost, acrossMost);
         } while (best != before);
+        return best;
+    }
+
+    /** The best of the places round one, within four steps each way: the two of the grid before. */
+    private Found around(Found from, int alongStep, int acrossStep, int alongMost, int acrossMost) {
+        Found best = from;
+        int along = (int) Math.round(from.spots().get(0).fromEnd() / unit);
+        int across = (int) Math.round(from.spots().get(0).fromSide().orElse(0) / unit);
+        for (int i = -WINDOW; i <= WINDOW; i++) {
+            for (int j = rolls ? -WINDOW : 0; j <= (rolls ? WINDOW : 0); j++) {
+                best = better(best, at(spot(within(along + i * alongStep, alongMost), within(across + j * acrossStep, acrossMost))));
+            }
+        }
         return best;
     }
 
