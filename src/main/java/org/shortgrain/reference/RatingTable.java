@@ -12,6 +12,7 @@ import org.shortgrain.terms.GrainDirection;
 /** Ratings by scheme: letters and words, by material, temper, form, thickness, strength and direction. */
 final class RatingTable {
     static final Set<String> CONFIDENCES = Set.of("", "high", "medium-high", "medium", "low-medium", "low");
+    private static final Set<String> DIRECTIONS = Set.of("L", "LT", "ST", "any");
     private static final double MM = 1e-3;
     private static final double MPA = 1e6;
 
@@ -70,7 +71,7 @@ final class RatingTable {
     }
 
     static Optional<GrainDirection> direction(Row row) {
-        String text = row.oneOf("direction", Set.of("L", "LT", "ST", "any"));
+        String text = row.oneOf("direction", DIRECTIONS);
         for (GrainDirection direction : GrainDirection.values()) {
             if (direction.name().equals(text)) {
                 return Optional.of(direction);

@@ -12,6 +12,7 @@ import org.shortgrain.terms.GrainDirection;
 
 /** Minimum and typical strengths by material, temper, form, thickness and direction. */
 final class StrengthTable {
+    private static final Set<String> DIRECTIONS = Set.of("L", "LT", "ST", "T", "all");
     private static final double MM = 1e-3;
     private static final double CM2 = 1e-4;
     private static final double MPA = 1e6;
@@ -63,7 +64,7 @@ final class StrengthTable {
     }
 
     private static StrengthRow strengthRow(Row row, Scope scope) {
-        String direction = row.oneOf("direction", Set.of("L", "LT", "ST", "T", "all"));
+        String direction = row.oneOf("direction", DIRECTIONS);
         Strength.Basis basis = row.constant("basis", Strength.Basis.values());
         OptionalDouble ftu = row.number("ftu_MPa", 50, 3000, MPA);
         OptionalDouble fty = row.number("fty_MPa", 20, 3000, MPA);
