@@ -31,7 +31,7 @@ public final class RemedyText {
         RemedyText text = new RemedyText();
         text.head(study);
         study.remedies().forEach(one -> text.remedy(one, patches));
-        study.missing().forEach(said -> text.add("", "  ", "Sought, and there is none: " + said));
+        study.missing().forEach(said -> text.add("", "  ", "Sought without result: " + said));
         return text.lines.stream().map(line -> line + "\n").collect(Collectors.joining());
     }
 
