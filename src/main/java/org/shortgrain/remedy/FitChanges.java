@@ -128,12 +128,12 @@ final class FitChanges {
         double none = -stress.gainedWhenTightest();
         double alone = used(drawn, none);
         if (alone >= 1) {
-            return String.format(Locale.ROOT, "No interference at %s stays within the limit: without the fit the utilisation is"
+            return String.format(Locale.ROOT, "an interference at %s within the limit: without the fit the utilisation is"
                     + " %.2f already.", spot.id(), alone);
         }
         double least = Math.ceil(hold.least() * MICRO);
         double most = Math.floor(Spot.greatest(value -> used(drawn, value), none, beyond, CLOSE) * MICRO);
-        String bounds = String.format(Locale.ROOT, "No interference at %s both holds and stays within the limit with the tolerances"
+        String bounds = String.format(Locale.ROOT, "an interference at %s that holds and stays within the limit with the tolerances"
                 + " as drawn, which spread it by %.0f um: %s, which takes at least %.0f um in the loosest pair; the stress allows"
                 + " %s in the tightest, at %s.", spot.id(), drawn.spread() * MICRO, hold.why(), least,
                 most > 0 ? String.format(Locale.ROOT, "at most %.0f um", most) : "none",

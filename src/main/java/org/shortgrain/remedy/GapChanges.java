@@ -69,7 +69,7 @@ final class GapChanges {
         ShimmedGaps none = shimmed(Collections.nCopies(closed.size(), 0.0));
         double alone = used(none);
         if (alone >= 1) {
-            missing.add(String.format(Locale.ROOT, "No gap at %s may be pulled shut: without any the utilisation is %.2f already.",
+            missing.add(String.format(Locale.ROOT, "a gap at %s that may be pulled shut: without any the utilisation is %.2f already.",
                     spot.id(), alone));
             found.add(candidate(none, List.of("The limit at " + spot.id() + " is not met by that alone.", MEASURE)));
             return;

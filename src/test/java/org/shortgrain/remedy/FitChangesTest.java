@@ -62,7 +62,7 @@ class FitChangesTest {
     @Test
     void whereOnlyTighterTolerancesWouldDoTheBoundsAndTheTolerancesAreTold() {
         Proposals found = Fitting.withBush(290, HEAVY).fits();
-        assertEquals(List.of("No interference at LUG both holds and stays within the limit with the tolerances as drawn, which"
+        assertEquals(List.of("an interference at LUG that holds and stays within the limit with the tolerances as drawn, which"
                 + " spread it by 36 um: 13 um (common practice) are to be left at 60 degC, which takes at least 21 um in the loosest"
                 + " pair; the stress allows at most 42 um in the tightest, at -30 degC. Tolerances of 21 um together, or a bush"
                 + " ground to suit the hole as measured, would do."), found.missing());
@@ -80,7 +80,7 @@ class FitChangesTest {
     /** 28 MPa of 25 MPa. */
     @Test
     void whereTheRestAloneReachesTheLimitThatIsTold() {
-        assertEquals(List.of("No interference at LUG stays within the limit: without the fit the utilisation is 1.12 already."),
+        assertEquals(List.of("an interference at LUG within the limit: without the fit the utilisation is 1.12 already."),
                 Fitting.withBush(50, HEAVY).fits().missing());
     }
 
