@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +42,7 @@ import org.shortgrain.rulebook.facts.Metal;
 /**
  * What may be answered to the open questions of a description, each written as a change of it.
  *
- * <p>The answers stand in {@code answers.csv}. A temper or form is drawn from the ratings: of those that they hold, the
+ * <p>The answers stand in {@code answers.csv}. An alloy of a family, a temper or a form is drawn from the ratings: of those that they hold, the
  * most susceptible and the most resistant. Where the description holds alternatives they are the answers, and nothing else
  * is: see {@link StatedAlternatives}.
  */
@@ -58,7 +59,7 @@ final class AdmissibleAnswers {
     private final MaterialReading materials;
     private final StatedAlternatives alternatives;
     private final Map<Trials.Trial, MaterialReading.Found> found = Collections.synchronizedMap(new IdentityHashMap<>());
-    private final Remembered<MaterialQuery, List<MaterialAnswer>> tempers = new Remembered<>(this::temperEnds);
+    private final Remembered<MaterialQuery, List<MaterialAnswer>> metals = new Remembered<>(this::metalEnds);
     private final Remembered<MaterialQuery, List<MaterialAnswer>> products = new Remembered<>(this::productEnds);
 
     AdmissibleAnswers(Trials trials) {
@@ -88,26 +89,27 @@ final class AdmissibleAnswers {
         if (alternatives.standAt(question, trial)) {
             return alternatives.to(question, trial, part);
         }
-        List<Possible> possible = new ArrayList<>();
+        Map<String, Possible> possible = new LinkedHashMap<>();
         for (AnswerTable.Entry entry : tables.answers().to(question.rule(), question.at().path())) {
             if (isCase(entry.when(), question, trial)) {
-                possible.addAll(written(entry, question, trial, part));
+                JsonPatch begun = Optional.ofNullable(possible.get(entry.answer())).map(Possible::patch)
+                        .orElse(JsonPatch.NOTHING);
+                written(entry, question, trial, part.with(begun)).forEach(one -> possible.put(one.words(),
+                        new Possible(one.words(), one.side(), begun.then(one.patch()))));
             }
         }
-        return possible.stream().filter(one -> !one.patch().isEmpty()).toList();
+        return possible.values().stream().filter(one -> !one.patch().isEmpty()).toList();
     }
 
     private List<Possible> written(AnswerTable.Entry entry, Question question, Trials.Trial trial,
             EditableDescription part) {
         List<String> places = places(entry.edit(), question.at().path(), part);
         if (entry.value().startsWith(AnswerTable.FROM_TABLE)) {
-            boolean temper = entry.value().equals("=temper");
-            MaterialQuery query = material(trial).answer().query();
-            List<MaterialAnswer> ends = temper ? tempers.of(query) : products.of(query);
+            Drawn drawn = drawn(entry.value(), material(trial).answer().query());
             List<Possible> both = new ArrayList<>();
-            for (int i = 0; i < ends.size(); i++) {
-                String word = (temper ? ends.get(i).query().temper() : ends.get(i).query().productForm()).orElseThrow();
-                both.add(new Possible((temper ? "the temper is " : "the form is ") + word.replace('_', ' '),
+            for (int i = 0; i < drawn.words().size(); i++) {
+                String word = drawn.words().get(i);
+                both.add(new Possible("the " + drawn.key() + " is " + word.replace('_', ' '),
                         i == 0 ? AnswerTable.Side.WORST : AnswerTable.Side.BEST,
                         written(AnswerTable.Way.SET, places, DescriptionValue.of('"' + word + '"'), part)));
             }
@@ -116,6 +118,27 @@ final class AdmissibleAnswers {
         return filled(entry.value(), question, trial).map(DescriptionValue::of)
                 .map(value -> new Possible(entry.answer(), entry.side(), written(entry.way(), places, value, part)))
                 .stream().toList();
+    }
+
+    /**
+     * Values drawn from the ratings.
+     *
+     * @param key   the key in words
+     * @param words the values, the worst first
+     */
+    private record Drawn(String key, List<String> words) {
+    }
+
+    private Drawn drawn(String table, MaterialQuery query) {
+        return switch (table) {
+            case "=alloy" -> new Drawn("alloy", metals.of(query).stream().map(MaterialAnswer::query)
+                    .map(MaterialQuery::alloy).map(Optional::orElseThrow).distinct().toList());
+            case "=temper" -> new Drawn("temper", metals.of(query).stream().map(MaterialAnswer::query)
+                    .flatMap(one -> one.temper().stream()).distinct().toList());
+            case "=product" -> new Drawn("form", products.of(query).stream().map(MaterialAnswer::query)
+                    .map(MaterialQuery::productForm).map(Optional::orElseThrow).distinct().toList());
+            default -> throw new IllegalStateException("answers.csv draws from an unknown table: " + table);
+        };
     }
 
     private static JsonPatch written(AnswerTable.Way way, List<String> places, DescriptionValue value,
@@ -147,12 +170,24 @@ final class AdmissibleAnswers {
         for (int i = 0; i < keys.length; i++) {
             int at = i;
             boolean known = i < own.length && own[i].matches("\\d+") && keys[i].equals("*");
-            places = places.stream().flatMap(place -> keys[at].equals("*") && !known
-                    ? IntStream.range(0, part.at(place).map(list -> list.items().size()).orElse(0))
-                            .mapToObj(n -> place + "/" + n)
+            places = places.stream().flatMap(place -> keys[at].startsWith("*") && !known ? below(place, keys[at], part)
                     : Stream.of(place + "/" + (known ? own[at] : keys[at]))).toList();
         }
         return places;
+    }
+
+    /** Every key of a group; of a list every item, or those that are or are named as it stands in brackets. */
+    private static Stream<String> below(String place, String star, EditableDescription part) {
+        Optional<DescriptionValue> value = part.at(place);
+        List<DescriptionValue> items = value.map(DescriptionValue::items).orElse(List.of());
+        String word = star.length() == 1 ? "" : star.substring(2, star.length() - 1);
+        return Stream.concat(value.stream().flatMap(group -> group.entries().keySet().stream()),
+                IntStream.range(0, items.size()).filter(n -> word.isEmpty() || isNamed(items.get(n), word))
+                        .mapToObj(Integer::toString)).map(key -> place + "/" + key);
+    }
+
+    private static boolean isNamed(DescriptionValue item, String word) {
+        return item.text().equals(word) || item.entries().values().stream().anyMatch(value -> value.text().equals(word));
     }
 
     private boolean isCase(String when, Question question, Trials.Trial trial) {
@@ -172,6 +207,7 @@ final class AdmissibleAnswers {
             case "2xxx" -> metal(trial).isSeries(2);
             case "quenched" -> isQuenched(trial);
             case "not quenched" -> !isQuenched(trial);
+            case "section not known" -> section(question, trial).isEmpty();
             default -> true;
         };
     }
@@ -251,13 +287,28 @@ final class AdmissibleAnswers {
         return new BigDecimal(value).round(SIX_DIGITS).stripTrailingZeros().toPlainString();
     }
 
-    /** The most susceptible and the most resistant temper of the alloy that the tables name, for the form as stated. */
-    private List<MaterialAnswer> temperEnds(MaterialQuery query) {
+    /**
+     * The most susceptible and the most resistant metal that the tables name, for the form as stated: of the alloy, or
+     * of the family where no alloy is stated, in a temper that begins as stated.
+     */
+    private List<MaterialAnswer> metalEnds(MaterialQuery query) {
+        Optional<Alloy> stated = query.alloy().flatMap(tables.materials().alloys()::find);
+        List<Alloy> alloys = query.alloy().isPresent() ? stated.stream().toList()
+                : query.family().map(tables.materials().alloys()::ofFamily).orElse(List.of());
         String begun = query.temper().orElse("");
-        Optional<Alloy> alloy = query.alloy().flatMap(tables.materials().alloys()::find);
-        return alloy.map(one -> ends(tables.materials().namedTempers(one).stream()
-                .filter(temper -> temper.startsWith(begun) && !temper.equals(begun))
-                .map(temper -> tables.materials().lookUp(query.temper(temper))).toList())).orElse(List.of());
+        return ends(alloys.stream().flatMap(alloy -> {
+            MaterialQuery named = query.alloy().isPresent() ? query : alloy(query, alloy);
+            Stream<MaterialAnswer> tempers = tables.materials().namedTempers(alloy).stream()
+                    .filter(temper -> temper.startsWith(begun) && !temper.equals(begun))
+                    .map(temper -> tables.materials().lookUp(named.temper(temper)));
+            return query.alloy().isPresent() || begun.isEmpty() ? tempers
+                    : Stream.concat(Stream.of(tables.materials().lookUp(named)), tempers);
+        }).toList());
+    }
+
+    private static MaterialQuery alloy(MaterialQuery query, Alloy alloy) {
+        return new MaterialQuery(Optional.of(alloy.name()), Optional.empty(), query.temper(), query.productForm(), query.thickness(),
+                query.sectionArea(), query.widthToThickness(), query.minUts(), query.maxUts());
     }
 
     private List<MaterialAnswer> productEnds(MaterialQuery query) {

@@ -70,8 +70,15 @@ final class ResidualPulls {
         if (site.form().field(Form::heatTreatThickness).isNone() && measured.isEmpty()) {
             return Optional.of(List.of());
         }
+        if (measured.isPresent() && quenched(site).isEmpty()) {
+            return measured;
+        }
         Optional<List<Pull>> computed = computed(site);
         return measured.or(() -> computed);
+    }
+
+    private Optional<QuenchMaterial> quenched(Site site) {
+        return tables.material(site.metal().alloy()).or(() -> tables.standInFor(site.metal().family()));
     }
 
     private static Optional<List<Pull>> measured(Site site) {
@@ -90,8 +97,7 @@ final class ResidualPulls {
     }
 
     private Optional<List<Pull>> computed(Site site) {
-        Optional<QuenchMaterial> metal = tables.material(site.metal().alloy())
-                .or(() -> tables.standInFor(site.metal().family()));
+        Optional<QuenchMaterial> metal = quenched(site);
         if (metal.isEmpty()) {
             site.ask(Factor.STRESS, "What residual stress is left at the surface of " + site.id() + "?",
                     "the quench of this material is not in the tables, so its residual stress is not computed",

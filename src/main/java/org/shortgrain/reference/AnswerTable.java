@@ -10,17 +10,17 @@ import org.shortgrain.terms.Citation;
 /**
  * What may be answered to a question: the worst and the best that is admissible, and where more are usual, those too.
  *
- * <p>An answer goes no further than the other tables do. A question for which nothing stands here cannot be tried.
+ * <p>An answer goes no further than the other tables do. A question for which nothing stands here cannot be tried. Rows for
+ * the same question that hold the same words are one answer, which changes several places.
  */
 public final class AnswerTable {
-    /** A value that begins with this is drawn from another table: {@code =temper}, {@code =product}. */
+    /** A value that begins with this is drawn from another table: {@code =alloy}, {@code =temper}, {@code =product}. */
     public static final String FROM_TABLE = "=";
 
     private static final Set<String> CASES = Set.of("", "quenched", "not quenched", "open", "stated", "open bore",
             "open no bore", "open kind not stated", "strength known", "7xxx", "2xxx", "aluminium of unknown strength",
-            "other metal of unknown strength");
-    private static final Set<String> TABLES = Set.of("=temper", "=product");
-
+            "other metal of unknown strength", "section not known");
+    private static final Set<String> TABLES = Set.of("=alloy", "=temper", "=product");
 
     private final List<Line> lines = new ArrayList<>();
 
@@ -56,7 +56,8 @@ public final class AnswerTable {
      * @param when   the case in which it is admissible; empty text for any
      * @param answer the answer in words, as a clause
      * @param side   which way it leans
-     * @param edit   place that it changes, with {@code *} for the number of the place; empty text for that of the question
+     * @param edit   place that it changes, with {@code *} for the number of the place, {@code *[word]} for every item of a list
+     *               that is or is named so; empty text for that of the question
      * @param way    how it goes into the description
      * @param value  the value as YAML, with <code>${...}</code> for what depends on the part, or a table
      * @param source source
@@ -72,8 +73,8 @@ public final class AnswerTable {
         AnswerTable table = new AnswerTable();
         for (Row row : csv.read("data/answers.csv", "at", "rule", "when", "answer", "side", "edit", "way", "value", "source",
                 "clause", "status", "remark")) {
-            if (row.text("at").isEmpty() == row.text("rule").isEmpty()) {
-                row.fault("either at or rule says what is asked");
+            if (row.text("at").isEmpty() && row.text("rule").isEmpty()) {
+                row.fault("at or rule, or both, say what is asked");
             }
             checkValue(row);
             table.lines.add(new Line(new PathPattern(row.text("at")), new Entry(row.text("rule"),
@@ -97,17 +98,18 @@ public final class AnswerTable {
     }
 
     /**
-     * {@return the answers to a question; those of the rule that asks, else those of the place}
+     * {@return the answers to a question: those of the rule that asks at this place, else those of the rule, else those of
+     * the place}
      *
      * @param rule rule that asks; empty for a field of the minimum set
      * @param path place in the description
      */
     public List<Entry> to(Optional<String> rule, String path) {
-        if (rule.isPresent()) {
-            List<Entry> own = lines.stream().map(Line::entry).filter(one -> one.rule().equals(rule.get())).toList();
-            if (!own.isEmpty()) {
-                return own;
-            }
+        List<Line> own = lines.stream().filter(one -> rule.filter(one.entry().rule()::equals).isPresent())
+                .filter(one -> one.at().fits(path)).toList();
+        List<Line> here = own.stream().filter(one -> one.at().length() > 0).toList();
+        if (!own.isEmpty()) {
+            return (here.isEmpty() ? own : here).stream().map(Line::entry).toList();
         }
         return lines.stream().filter(one -> one.entry().rule().isEmpty() && one.at().fits(path)).map(Line::entry).toList();
     }

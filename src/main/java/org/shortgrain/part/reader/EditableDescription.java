@@ -258,8 +258,8 @@ public final class EditableDescription {
     /**
      * {@return the change that fills in what a place leaves open, and leaves alone what is answered}
      *
-     * <p>A group fills the keys of the group that stands there, or of every group of a list; anything else goes to a place
-     * where nothing or unknown stands.
+     * <p>A group fills the keys of the group that stands there, or of every group of a list, and takes the place of a text
+     * that it holds itself, which is a group in its short form; anything else goes to a place where nothing or unknown stands.
      *
      * @param pointer JSON pointer
      * @param value   what to fill in
@@ -271,6 +271,11 @@ public final class EditableDescription {
         DescriptionValue stands = at(pointer).orElseThrow();
         if (!value.isGroup()) {
             return JsonPatch.NOTHING;
+        }
+        boolean inShort = !stands.text().isEmpty()
+                && value.entries().values().stream().anyMatch(one -> one.text().equals(stands.text()));
+        if (inShort) {
+            return setting(pointer, value);
         }
         JsonPatch patch = JsonPatch.NOTHING;
         EditableDescription now = this;
