@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.reference.AnswerTable;
@@ -27,8 +28,15 @@ import org.shortgrain.review.Verdict;
  *
  * <p>The part is reviewed with everything answered at its worst, with everything answered at its best, and with each single
  * answer alone. Where all agree with the review as it stands, no question caps the verdict. Otherwise the part cannot be
- * judged. A question is decisive where its answer changes the verdict while the others are at their worst, or at their best;
- * what does not do so alone is tried in pairs. What the tables hold no admissible answer for cannot be tried and is decisive.
+ * judged. A question is decisive where its answer changes the verdict while the others are open, at their worst, or at their
+ * best. What does not do so is tried further: with up to {@value #FEW} questions open, in every combination of the worst and
+ * the best answer to the others, so that none is left out that some of them makes matter. With more, in pairs at their worst
+ * while the others are at their best: a question that matters only where two others lie in a certain way can then be left out
+ * until one of them is answered. Where nothing of this tells, all are decisive: a part that cannot be judged always names a
+ * question. What the tables hold no admissible answer for cannot be tried and is decisive.
+ *
+ * <p>That the ends speak for what lies between them rests on the sides of the answers: worst counts against a part, whatever
+ * else is answered. Of alternatives that is not known, so each of them is tried at both ends.
  *
  * <p>An objection stands whatever is open. Its questions are tried only where the best answers would lift it, which happens
  * where it rests on a stand-in.
@@ -40,6 +48,8 @@ final class DecisiveQuestions {
 
     /** An answer may open further questions, such as how a bush is fitted: so often those are answered too. */
     private static final int ROUNDS = 6;
+    /** So many questions are tried in every combination: 32 reviews, about as many as the single answers take. */
+    private static final int FEW = 5;
 
     private final Trials trials;
     private final AdmissibleAnswers answers;
@@ -121,8 +131,7 @@ final class DecisiveQuestions {
         for (int round = 0; round < ROUNDS && !now.asked().isEmpty(); round++) {
             EditableDescription part = now.part();
             for (Question question : next(now)) {
-                Optional<AdmissibleAnswers.Possible> answer = AdmissibleAnswers.furthest(answers.to(question, now, part), side);
-                part = answer.isPresent() ? part.with(answer.get().patch()) : part;
+                part = with(part, question, now, side);
             }
             if (part == now.part()) {
                 return Optional.of(now);
@@ -142,6 +151,10 @@ final class DecisiveQuestions {
         return alternatives.isEmpty() ? trial.asked() : alternatives;
     }
 
+    private List<Question> inOrder(Trials.Trial trial) {
+        return trial.asked().stream().sorted(Comparator.comparing(one -> !answers.areStated(one, trial))).toList();
+    }
+
     private Set<String> decisive(Trials.Trial trial, Verdict verdict) {
         if (verdict == Verdict.OBJECTION) {
             return lifting(trial);
@@ -157,8 +170,42 @@ final class DecisiveQuestions {
         }
         Set<String> found = turns.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        found.addAll(found.isEmpty() ? pairs(trial) : joined(trial, List.copyOf(found)));
+        if (found.size() < turns.size()) {
+            found.addAll(asked.size() <= FEW ? combined(trial) : found.isEmpty() ? pairs(trial)
+                    : joined(trial, List.copyOf(found)));
+        }
         return found.isEmpty() ? turns.keySet() : found;
+    }
+
+    /** Questions whose answer changes the verdict in some combination of the worst and best answers to the others. */
+    private Set<String> combined(Trials.Trial trial) {
+        List<Question> asked = inOrder(trial);
+        List<List<End>> ends = IntStream.range(0, 1 << asked.size()).parallel().mapToObj(best -> ends(trial, asked, best)).toList();
+        Set<String> found = new LinkedHashSet<>();
+        for (int question = 0; question < asked.size(); question++) {
+            int bit = 1 << question;
+            if (IntStream.range(0, ends.size()).anyMatch(best -> (best & bit) == 0 && !ends.get(best).isEmpty()
+                    && !ends.get(best | bit).isEmpty() && !ends.get(best).equals(ends.get(best | bit)))) {
+                found.add(key(asked.get(question)));
+            }
+        }
+        return found;
+    }
+
+    /** What a combination comes to, what it opens answered at the worst and at the best; empty if the reader refuses it. */
+    private List<End> ends(Trials.Trial trial, List<Question> asked, int best) {
+        EditableDescription part = trial.part();
+        for (int i = 0; i < asked.size(); i++) {
+            AnswerTable.Side side = (best >> i & 1) == 1 ? AnswerTable.Side.BEST : AnswerTable.Side.WORST;
+            part = with(part, asked.get(i), trial, side);
+        }
+        return trials.of(part).stream().flatMap(one -> Stream.of(AnswerTable.Side.WORST, AnswerTable.Side.BEST)
+                .flatMap(side -> end(one, side).stream())).toList();
+    }
+
+    private EditableDescription with(EditableDescription part, Question question, Trials.Trial trial, AnswerTable.Side side) {
+        return AdmissibleAnswers.furthest(answers.to(question, trial, part), side).map(one -> part.with(one.patch()))
+                .orElse(part);
     }
 
     /** Questions that matter only together with one that matters alone: loads where the place may be wet. */
@@ -223,9 +270,7 @@ final class DecisiveQuestions {
     private Optional<Trials.Trial> both(Trials.Trial trial, Question one, Question other) {
         EditableDescription part = trial.part();
         for (Question question : List.of(one, other)) {
-            Optional<AdmissibleAnswers.Possible> worst = AdmissibleAnswers.furthest(answers.to(question, trial, part),
-                    AnswerTable.Side.WORST);
-            part = worst.isPresent() ? part.with(worst.get().patch()) : part;
+            part = with(part, question, trial, AnswerTable.Side.WORST);
         }
         return trials.of(part);
     }

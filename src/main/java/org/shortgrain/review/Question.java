@@ -38,6 +38,23 @@ public record Question(String id, Optional<String> rule, Role role, Factor facto
     }
 
     /**
+     * {@return what answering it does to the verdict, in one sentence}
+     *
+     * <p>That nothing changes follows from what was tried to find out whether the question is decisive; no review is made for
+     * this sentence.
+     */
+    public String outlook() {
+        if (role == Role.IDENTITY) {
+            return "It does not bear on the verdict; the report cannot be signed while it is open.";
+        }
+        if (!decisive) {
+            return "No answer that can be tried changes the verdict.";
+        }
+        return answers.isEmpty() ? "No answer to it can be tried: it is decisive until it is answered."
+                : "Its answer can change the verdict, by itself or together with those to other questions.";
+    }
+
+    /**
      * {@return the same question with what its answers would do}
      *
      * @param number    its number in the report

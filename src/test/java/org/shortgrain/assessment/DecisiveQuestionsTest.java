@@ -121,7 +121,9 @@ class DecisiveQuestionsTest {
     void aTemperThatTheTablesDoNotRateLeavesThePartUnjudgedHoweverItIsAnswered() {
         Review review = review(UNKNOWN_SIZES.replace("alloy: \"7075\", temper: \"T7351\"", "alloy: \"7099\", temper: \"T1\""));
         assertEquals(Verdict.CANNOT_BE_JUDGED, review.verdict());
-        assertTrue(decisive(review).stream().anyMatch(one -> one.answers().isEmpty()), decisive(review).toString());
+        Question rating = decisive(review).stream().filter(one -> one.answers().isEmpty()).findFirst()
+                .orElseThrow(() -> new AssertionError(decisive(review).toString()));
+        assertEquals("No answer to it can be tried: it is decisive until it is answered.", rating.outlook());
     }
 
     static Stream<String> parts() throws IOException {
@@ -163,6 +165,22 @@ class DecisiveQuestionsTest {
         }
         if (review.verdict() == Verdict.CANNOT_BE_JUDGED) {
             assertFalse(decisive(review).isEmpty(), "capped by nothing");
+        }
+        nothingChangesByAnsweringTheOthers(review, part);
+    }
+
+    /** What is told of a question for the record: no answer that can be tried changes the verdict. */
+    private static void nothingChangesByAnsweringTheOthers(Review review, EditableDescription part) {
+        Trials trials = new Trials(REVIEWER);
+        AdmissibleAnswers answers = new AdmissibleAnswers(trials);
+        Trials.Trial trial = trials.of(part).orElseThrow();
+        for (Question question : review.questions()) {
+            if (question.role() == Question.Role.JUDGING && !question.decisive()) {
+                assertEquals("No answer that can be tried changes the verdict.", question.outlook());
+                answers.to(question, trial, part).forEach(answer -> assertEquals(review.verdict(),
+                        trials.verdict(trials.of(part.with(answer.patch())).orElseThrow()),
+                        () -> question.id() + " " + question.text() + " -> " + answer.words()));
+            }
         }
     }
 }

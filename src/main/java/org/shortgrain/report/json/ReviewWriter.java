@@ -148,7 +148,7 @@ final class ReviewWriter {
         out.text("id", question.id()).text("rule", question.rule()).text("role", word(question.role()))
                 .text("factor", question.factor().word()).text("feature", question.feature())
                 .text("text", question.text()).text("why", question.why()).text("standIn", question.standIn())
-                .truth("decisive", question.decisive());
+                .truth("decisive", question.decisive()).text("outlook", question.outlook());
         out.objects("answers", question.answers(), answer -> out.text("answer", answer.words())
                 .text("verdict", answer.verdict().name()).text("effect", answer.effect())
                 .patch("change", answer.change()));

@@ -104,24 +104,22 @@ final class QuestionPages {
         if (questions.isEmpty()) {
             return List.of(report.heading(Section.QUESTIONS), report.paragraph(Sentence.QUESTIONS_NONE));
         }
-        boolean answered = questions.stream().anyMatch(question -> !question.answers().isEmpty());
         List<Block.Row> rows = new ArrayList<>();
         for (Question question : questions) {
-            List<Block.Cell> cells = new ArrayList<>(List.of(
+            rows.add(new Block.Row(List.of(
                     new Block.Cell(List.of(Text.EMPTY.bold(question.id()), weight(report, question))),
-                    new Block.Cell(asked(report, question)), Block.Cell.of(question.why())));
-            if (answered) {
-                cells.add(new Block.Cell(FindingPages.plain(question.answers().stream().map(Answer::says).toList())));
-            }
-            rows.add(new Block.Row(cells, List.of(Links.question(question.id()))));
+                    new Block.Cell(asked(report, question)), Block.Cell.of(question.why()),
+                    new Block.Cell(FindingPages.plain(answers(question)))), List.of(Links.question(question.id()))));
         }
-        List<Block.Column> columns = new ArrayList<>(List.of(report.column(Label.COLUMN_NUMBER, 14),
-                report.column(Label.COLUMN_QUESTION, 38), report.column(Label.COLUMN_WHY, 26)));
-        if (answered) {
-            columns.add(report.column(Label.COLUMN_ANSWERS, 22));
-        }
+        List<Block.Column> columns = List.of(report.column(Label.COLUMN_NUMBER, 14), report.column(Label.COLUMN_QUESTION, 38),
+                report.column(Label.COLUMN_WHY, 26), report.column(Label.COLUMN_ANSWERS, 22));
         return List.of(report.heading(Section.QUESTIONS), report.paragraph(Sentence.QUESTIONS_TEXT),
                 new Block.Table(columns, Block.Headings.TOP_AND_SIDE, rows));
+    }
+
+    private static List<String> answers(Question question) {
+        return question.answers().isEmpty() ? List.of(question.outlook())
+                : question.answers().stream().map(Answer::says).toList();
     }
 
     private static Text weight(Report report, Question question) {

@@ -142,6 +142,9 @@ public final class ReviewText {
                     + PlainText.padded(question.decisive() ? "decisive" : "", 9) + GAP, " ".repeat(17),
                     place(question.feature()) + question.text());
             question.answers().forEach(answer -> add(" ".repeat(17), " ".repeat(19), answer.says()));
+            if (question.answers().isEmpty()) {
+                add(" ".repeat(17), " ".repeat(19), question.outlook());
+            }
             if (question.decisive() && !question.findOut().isEmpty()) {
                 add(" ".repeat(17), " ".repeat(19), "To find out: " + question.findOut() + ".");
             }

@@ -30,6 +30,7 @@ class ReviewTextTest {
                                  If water stands there: OBJECTION; adds WATER-05 at GROOVE.
                                  To find out: look at the installation drawing.
                 Q-02             Which revision of the card?
+                                 It does not bear on the verdict; the report cannot be signed while it is open.
 
                 In service
                 K-01  GROOVE: found 2009-03; length 40 mm
