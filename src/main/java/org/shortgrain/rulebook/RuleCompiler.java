@@ -47,7 +47,8 @@ public final class RuleCompiler {
      * @throws IOException if the classes cannot be written
      */
     public static void main(String[] arguments) throws IOException {
-        // class files for the oldest runtime that the tool supports, whichever runtime builds it
+        // whichever runtime builds them, class files that the oldest supported one loads, and of a level at which strings
+        // are joined without linking at run time
         System.setProperty("drools.dialect.java.compiler.lnglevel", "1.8");
         int code = 0;
         try {

@@ -45,6 +45,7 @@ final class DrainageOracle {
         oracle.each("DRAINAGE-08", (part, at) -> some(at, drain -> drain.diameter().isMissing()
                 || drain.atLowestPoint().isMissing() || drain.pathContinues().isMissing()));
         oracle.each("DRAINAGE-09", (part, at) -> drains(at).size() == 1
+                && !opens(at, Opening.DOWN) && !hollow(at, Drainage::filledWith).isKnown()
                 && pitch(at, Attitudes::ground) * pitch(at, Attitudes::flight) < 0);
         oracle.each("DRAINAGE-10", (part, at) -> opens(at, Opening.CLOSED) && drains(at).size() == 1
                 && hollow(at, Drainage::vented).is(false));
