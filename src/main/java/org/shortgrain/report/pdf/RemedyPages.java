@@ -41,16 +41,18 @@ final class RemedyPages {
         blocks.add(new Block.Heading(2, report.say(RemedyWords.CHANGES_TITLE), ANCHOR + " changes"));
         blocks.add(report.paragraph(RemedyWords.CHANGES_TEXT));
         for (Remedy one : study.remedies()) {
-            blocks.add(new Block.Paragraph(Text.EMPTY.bold(one.id()).then(Text.of(" ")).then(known(report, one)), Block.Tone.BODY));
+            blocks.add(new Block.Paragraph(Text.EMPTY.bold(one.id()).then(Text.of(" " + String.join("; ", one.changes()))),
+                    Block.Tone.BODY));
+            blocks.add(new Block.Items(false, known(report, one), Block.Tone.SMALL));
             blocks.add(report.small(Text.EMPTY.mono(one.patch().json().replace("\n", ""))));
         }
         return blocks;
     }
 
-    private static Text known(Report report, Remedy one) {
-        Text tests = report.say(RemedyWords.REQUALIFY, Text.of(String.join("; ", one.requalify())));
-        return one.notes().isEmpty() ? tests
-                : report.say(RemedyWords.NOTES, Text.of(String.join(" ", one.notes()))).then(Text.of(" ")).then(tests);
+    private static List<Text> known(Report report, Remedy one) {
+        List<Text> known = new ArrayList<>(one.notes().stream().map(Text::of).toList());
+        known.add(report.say(RemedyWords.REQUALIFY, Text.of(String.join("; ", one.requalify()))));
+        return known;
     }
 
     /** {@return the line of the contents} */

@@ -9,7 +9,7 @@ enum RemedyWords implements Phrase {
     RAISES("finding"), LEAVES("finding"), LEAVES_OPEN("question"), UTILISATION("ratio"), KEPT("strength", "mass"), BEST,
     TOUCHES("drawings", "processes"), OUT_OF_ENVELOPE, FIGURE_TRADE, FIGURE_TRADE_CLEARS("change", "strength", "ratio"),
     FIGURE_TRADE_CLOSEST("change", "ratio"), FIGURE_TRADE_ALTERNATIVE("changes"), FIGURE_TRADE_POINT("change", "strength", "ratio"),
-    MISSING("change"), NOTES("notes"),
+    MISSING("change"),
     REQUALIFY("tests"), FIGURE_TRADE_NOTE, FIGURE_TRADE_ACROSS, FIGURE_TRADE_UP, FIGURE_TRADE_LIMIT;
 
     private final List<String> placeholders;
