@@ -42,9 +42,9 @@ import org.shortgrain.rulebook.facts.Metal;
 /**
  * What may be answered to the open questions of a description, each written as a change of it.
  *
- * <p>The answers stand in {@code answers.csv}. An alloy of a family, a temper or a form is drawn from the ratings: of those that they hold, the
- * most susceptible and the most resistant. Where the description holds alternatives they are the answers, and nothing else
- * is: see {@link StatedAlternatives}.
+ * <p>The answers stand in {@code answers.csv}. An alloy of a family, a temper or a form is drawn from the ratings: of those
+ * that they hold, the most susceptible and the most resistant. Where the description holds alternatives they are the answers,
+ * and nothing else is: see {@link StatedAlternatives}.
  */
 final class AdmissibleAnswers {
 
@@ -297,18 +297,13 @@ final class AdmissibleAnswers {
                 : query.family().map(tables.materials().alloys()::ofFamily).orElse(List.of());
         String begun = query.temper().orElse("");
         return ends(alloys.stream().flatMap(alloy -> {
-            MaterialQuery named = query.alloy().isPresent() ? query : alloy(query, alloy);
+            MaterialQuery named = query.alloy().isPresent() ? query : query.alloy(alloy.name());
             Stream<MaterialAnswer> tempers = tables.materials().namedTempers(alloy).stream()
                     .filter(temper -> temper.startsWith(begun) && !temper.equals(begun))
                     .map(temper -> tables.materials().lookUp(named.temper(temper)));
             return query.alloy().isPresent() || begun.isEmpty() ? tempers
                     : Stream.concat(Stream.of(tables.materials().lookUp(named)), tempers);
         }).toList());
-    }
-
-    private static MaterialQuery alloy(MaterialQuery query, Alloy alloy) {
-        return new MaterialQuery(Optional.of(alloy.name()), Optional.empty(), query.temper(), query.productForm(), query.thickness(),
-                query.sectionArea(), query.widthToThickness(), query.minUts(), query.maxUts());
     }
 
     private List<MaterialAnswer> productEnds(MaterialQuery query) {

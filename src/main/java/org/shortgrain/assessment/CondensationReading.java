@@ -105,8 +105,7 @@ final class CondensationReading {
     }
 
     private Given taken(String key) {
-        StandIns.StandIn one = standIns.of(key);
-        return new Given(Band.exact(one.value()), one.meaning(), Optional.of(one.source()));
+        return Declared.standIn(standIns.of(key));
     }
 
     private Band band(String key) {

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.water.StandingWater;
@@ -269,8 +268,7 @@ public final class Reviewer {
                 Level.MODERATE, share(standIns.of("load_moderate")), Level.HIGH, share(standIns.of("load_high")));
         Elastic steel = reading.elastic(STEEL)
                 .orElseThrow(() -> new IllegalStateException("the tables hold no physical data of " + STEEL));
-        StandIns.StandIn mu = standIns.of("press_fit_friction");
-        Given friction = new Given(Band.exact(mu.value()), mu.meaning(), Optional.of(mu.source()));
+        Given friction = Declared.standIn(standIns.of("press_fit_friction"));
         return new StressJudge(new ResidualPulls(knowledge.quench()), new FitPulls(reading::elastic, steel, friction),
                 new ServicePulls(shares));
     }

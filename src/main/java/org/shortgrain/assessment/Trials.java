@@ -98,8 +98,7 @@ public final class Trials {
      * @param feature number of the place in the description, from 0
      */
     public Optional<PlaceStress> stressAt(EditableDescription part, int feature) {
-        return reader.read("trial", part) instanceof Reading.Read read
-                ? Optional.of(reviewer.stressAt(read.description(), feature)) : Optional.empty();
+        return read(part).map(one -> reviewer.stressAt(one, feature));
     }
 
     /** {@return the reference tables} */

@@ -67,6 +67,16 @@ public record MaterialQuery(Optional<String> alloy, Optional<String> family, Opt
     }
 
     /**
+     * {@return this question for an alloy}
+     *
+     * @param name the alloy; takes the place of a family
+     */
+    public MaterialQuery alloy(String name) {
+        return new MaterialQuery(Optional.of(name), Optional.empty(), temper, productForm, thickness, sectionArea,
+                widthToThickness, minUts, maxUts);
+    }
+
+    /**
      * {@return this question for a temper}
      *
      * @param text temper or condition

@@ -2,7 +2,7 @@ package org.shortgrain.remedy;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.shortgrain.mechanics.Band;
+import org.shortgrain.assessment.Declared;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.fit.FitStress;
 import org.shortgrain.mechanics.fit.InterferenceFit;
@@ -35,9 +35,8 @@ record Hold(double least, String why, String said, Given friction, Optional<Give
      */
     static Hold of(StandIns standIns, Fit fit, InterferenceFit rings) {
         StandIns.StandIn mu = standIns.of("press_fit_friction");
-        Given friction = new Given(Band.exact(mu.value()), mu.meaning(), Optional.of(mu.source()));
-        Optional<Given> length = fit.length().single()
-                .map(range -> Given.limits(range.lowest(), range.highest(), fit.length().at().path()));
+        Given friction = Declared.standIn(mu);
+        Optional<Given> length = Declared.of(fit.length());
         Optional<Double> load = fit.pushOutLoad().single().map(Range::highest);
         FitStress stress = new FitStress(rings);
         String when = String.format(Locale.ROOT, "at %.0f degC", stress.loosestTemperature().value().value());

@@ -1,6 +1,5 @@
 package org.shortgrain.remedy;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,28 +11,23 @@ import org.shortgrain.review.RouteLine;
 /** Another order of the operations on the planning card. */
 final class RouteChanges {
 
-    private final Subject subject;
-    private final List<Candidate> found = new ArrayList<>();
-
-    private RouteChanges(Subject subject) {
-        this.subject = subject;
+    private RouteChanges() {
     }
 
     static Proposals of(Subject subject) {
-        RouteChanges changes = new RouteChanges(subject);
-        changes.cardOrder();
-        return Proposals.all(List.of(RoughFirst.of(subject), Proposals.of(changes.found)));
+        return Proposals.all(List.of(RoughFirst.of(subject), Proposals.of(cardOrder(subject).stream().toList())));
     }
 
-    private void cardOrder() {
+    /** The operations in the order that the rules of order ask for; empty where they stand so. */
+    private static Optional<Candidate> cardOrder(Subject subject) {
         List<RouteLine> lines = subject.trial().review().route();
         if (IntStream.range(0, lines.size()).allMatch(i -> lines.get(i).proposed() == i)) {
-            return;
+            return Optional.empty();
         }
         List<Integer> order = IntStream.range(0, lines.size()).boxed()
                 .sorted(Comparator.comparingInt(i -> lines.get(i).proposed())).toList();
         String words = String.join(", ", order.stream().map(i -> lines.get(i).op() + " " + lines.get(i).operation()).toList());
-        found.add(new Candidate(subject.kind("card_order"), "the card in the order " + words, Optional.empty(),
+        return Optional.of(new Candidate(subject.kind("card_order"), "the card in the order " + words, Optional.empty(),
                 Optional.empty(), List.of(), now -> now.at("/route").filter(route -> route.items().size() == lines.size())
                         .map(route -> new Edits(now).set("/route", DescriptionValue.of("[" + String.join(", ",
                                 order.stream().map(i -> route.items().get(i).json()).toList()) + "]")).patch())
