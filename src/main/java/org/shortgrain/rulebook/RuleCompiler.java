@@ -92,7 +92,7 @@ public final class RuleCompiler {
         RuleCache.delete(classes.resolve(CLASSES));
         RulebookAbout about = RulebookAbout.of(files);
         CompiledRules compiled = compile(files.rules(), documents(files), List.of());
-        compiled.writeClasses(classes);
+        new CompiledRules(GatheredLambdas.in(compiled.classes()), compiled.models()).writeClasses(classes);
         Files.createDirectories(index.getParent());
         Files.writeString(classes.resolve(MANIFEST), files.manifest());
         Files.writeString(index, new ShippedIndex(builtFrom, api, about.edition(), files.sha256(), compiled.models())
