@@ -3,6 +3,7 @@ package org.shortgrain.part;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,14 +142,28 @@ public enum Unit {
     private static final BigDecimal ICE_POINT_F = new BigDecimal(32);
     private static final BigDecimal ICE_POINT_K = new BigDecimal("273.15");
 
+    private static final Map<Dimension, Unit> PRINTED_UNIT = printedUnits();
+
     private final Dimension dimension;
     private final BigDecimal factor;
+    /** The factor, where a number of the machine holds it exactly; else 0. */
+    private final double divisor;
+    /** One divided by the factor, where a number of the machine holds it exactly; else 0. */
+    private final double multiplier;
     private final List<String> symbols;
 
     Unit(Dimension dimension, BigDecimal factor, String... symbols) {
         this.dimension = dimension;
         this.factor = factor;
+        this.divisor = exact(factor);
+        this.multiplier = exact(BigDecimal.ONE.divide(factor, MathContext.DECIMAL128));
         this.symbols = List.of(symbols);
+    }
+
+    /** A whole number that a number of the machine holds exactly (up to 2 to the 53rd); 0 for any other. */
+    private static double exact(BigDecimal number) {
+        boolean whole = number.stripTrailingZeros().scale() <= 0;
+        return whole && number.compareTo(BigDecimal.valueOf(1L << 53)) <= 0 ? number.doubleValue() : 0;
     }
 
     Unit(Dimension dimension, String factor, String... symbols) {
@@ -161,6 +176,14 @@ public enum Unit {
             unit.symbols.forEach(symbol -> units.put(symbol, unit));
         }
         return Map.copyOf(units);
+    }
+
+    private static Map<Dimension, Unit> printedUnits() {
+        Map<Dimension, Unit> first = new EnumMap<>(Dimension.class);
+        for (Unit unit : values()) {
+            first.putIfAbsent(unit.dimension, unit);
+        }
+        return first;
     }
 
     /** {@return what this is a unit of} */
@@ -188,11 +211,17 @@ public enum Unit {
     }
 
     /**
-     * {@return the value in this unit}
+     * {@return the value in this unit: the nearest number where the factor or its inverse is whole, else within one unit in
+     * the last place}
      *
      * @param si value in the SI unit of the dimension, temperatures in degC
+     * @throws NumberFormatException if it is not finite
      */
     public double fromSi(double si) {
+        if (Double.isFinite(si) && zero().signum() == 0 && (divisor != 0 || multiplier != 0)) {
+            // adding 0 takes the sign off a zero
+            return (divisor != 0 ? si / divisor : si * multiplier) + 0.0;
+        }
         return new BigDecimal(si).divide(factor, MathContext.DECIMAL128).add(zero()).doubleValue();
     }
 
@@ -243,7 +272,7 @@ public enum Unit {
      * @param dimension what it is a value of
      */
     public static String print(double si, Dimension dimension) {
-        Unit unit = of(dimension).get(0);
+        Unit unit = PRINTED_UNIT.get(dimension);
         BigDecimal value = new BigDecimal(unit.fromSi(si)).round(PRINTED).stripTrailingZeros();
         return value.toPlainString() + " " + unit.symbol();
     }

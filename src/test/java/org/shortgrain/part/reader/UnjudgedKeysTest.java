@@ -40,7 +40,7 @@ class UnjudgedKeysTest {
                 "Surface.peened")).of(PATHS));
     }
 
-    /** The build reads the class files itself; here a library does, and must find the same. */
+    /** The build reads the class files with one library, here another does, and must find the same. */
     @Test
     void theListOfTheBuildIsWhatTheCompiledJudgesAskFor() {
         assertEquals(asked(), new TreeSet<>(UnjudgedKeys.shipped()));
