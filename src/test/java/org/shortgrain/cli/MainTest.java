@@ -34,6 +34,13 @@ class MainTest {
         assertFalse(ran.err().contains("\tat ") || ran.err().contains("Exception"), ran.err());
     }
 
+    /** The published one is of Java 5, and no archive of classes takes it: a start would take longer, unnoticed. */
+    @Test
+    void theCommandLineLibraryIsTheOneCompiledWithTheTool() {
+        assertEquals(Main.class.getProtectionDomain().getCodeSource().getLocation(),
+                picocli.CommandLine.class.getProtectionDomain().getCodeSource().getLocation());
+    }
+
     @ParameterizedTest
     @CsvSource({"strut-end-fitting, 1, OBJECTION", "rudder-horn-bracket, 3, CANNOT BE JUDGED",
         "hatch-hinge-arm, 0, NO OBJECTION"})
