@@ -1,6 +1,7 @@
 package org.shortgrain.assessment;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -9,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.uncertainty.Distribution;
@@ -91,9 +91,8 @@ final class ResidualPulls {
         Band band = new Band(value.get().middle(), value.get().lowest() - spread, value.get().highest() + spread);
         Set<GrainDirection> along = stated.get().direction().single().<Set<GrainDirection>>map(EnumSet::of)
                 .orElse(site.directions());
-        return Optional.of(along.stream().sorted()
-                .map(direction -> new Pull("residual stress as stated", direction, band, Distribution.Shape.TRIANGULAR, false, Optional.empty()))
-                .toList());
+        return Optional.of(along.stream().map(direction -> new Pull("residual stress as stated", direction, band,
+                Distribution.Shape.TRIANGULAR, false, Optional.empty())).toList());
     }
 
     private Optional<List<Pull>> computed(Site site) {
@@ -104,18 +103,36 @@ final class ResidualPulls {
                     Optional.empty(), site.feature().residualStress().at());
             return Optional.empty();
         }
+        Cut cut = new Cut(metal.get(), surfaces(site), section(site), quench(site, metal.get()), relief(site));
         List<Pull> pulls = new ArrayList<>();
-        for (GrainDirection direction : site.directions().stream().sorted().toList()) {
-            ExposedStress worst = worst(site, metal.get(), direction);
-            Computed governing = traced(site, worst.governing());
-            String id = site.ledger().computed(Optional.of(site.id()), governing);
-            worst.bow().filter(bow -> direction == GrainDirection.L)
-                    .ifPresent(bow -> site.ledger().computed(Optional.of(site.id()), traced(site, bow)));
-            pulls.add(new Pull("quench residual after machining", direction, governing.value(),
-                    Distribution.Shape.TRIANGULAR, false,
-                    Optional.of(id)));
+        for (GrainDirection direction : site.directions()) {
+            pulls.add(pull(site, cut, direction));
         }
         return Optional.of(pulls);
+    }
+
+    /**
+     * What is known of the blank at a place and of the surfaces that may have been cut from it.
+     *
+     * @param metal    the metal at its quench
+     * @param surfaces the surfaces, of which the worst counts
+     * @param section  the section that was quenched
+     * @param quench   the quench
+     * @param relief   what was done against its stress
+     */
+    private record Cut(QuenchMaterial metal, List<FinishedSurface> surfaces, QuenchedSection section, Quench quench,
+            StressRelief relief) {
+    }
+
+    private Pull pull(Site site, Cut cut, GrainDirection direction) {
+        ExposedStress worst = worst(cut, direction, yieldStrength(site, direction));
+        Computed governing = traced(site, worst.governing());
+        String id = site.write(governing);
+        if (direction == GrainDirection.L && worst.bow().isPresent()) {
+            site.write(traced(site, worst.bow().get()));
+        }
+        return new Pull("quench residual after machining", direction, governing.value(), Distribution.Shape.TRIANGULAR,
+                false, Optional.of(id));
     }
 
     /** The mechanics know that a length is stated; where it stands is known here. */
@@ -130,12 +147,13 @@ final class ResidualPulls {
     }
 
     /** A hole whose axis is not stated may run along any direction: the worst counts. */
-    private ExposedStress worst(Site site, QuenchMaterial metal, GrainDirection direction) {
-        OptionalDouble yieldStrength = yieldStrength(site, direction);
-        return surfaces(site).stream()
-                .map(surface -> mechanics.at(new ResidualStressCase(metal, section(site), quench(site, metal),
-                        relief(site), surface, direction, yieldStrength)))
-                .max(Comparator.comparingDouble(one -> one.governing().value().high())).orElseThrow();
+    private ExposedStress worst(Cut cut, GrainDirection direction, OptionalDouble yieldStrength) {
+        List<ExposedStress> all = new ArrayList<>();
+        for (FinishedSurface surface : cut.surfaces()) {
+            all.add(mechanics.at(new ResidualStressCase(cut.metal(), cut.section(), cut.quench(), cut.relief(), surface,
+                    direction, yieldStrength)));
+        }
+        return Collections.max(all, Comparator.comparingDouble(one -> one.governing().value().high()));
     }
 
     private static OptionalDouble yieldStrength(Site site, GrainDirection direction) {
@@ -148,12 +166,21 @@ final class ResidualPulls {
         OptionalDouble thickness = Site.greatest(site.feature().sectionFinished());
         boolean local = site.feature().what().any(LOCAL::contains) || !site.feature().what().isKnown();
         org.shortgrain.mechanics.machining.Restraint restraint = restraint(site.feature().restraint());
-        Stream<Optional<GrainDirection>> axes = site.feature().what().any(HOLES::contains)
-                ? site.boreAlong().map(one -> Stream.of(Optional.of(one)))
-                        .orElseGet(() -> Stream.of(GrainDirection.values()).map(Optional::of))
-                : Stream.of(Optional.empty());
-        return axes.map(axis -> new FinishedSurface(depth, thickness, restraint, local, axis, OptionalDouble.empty()))
-                .toList();
+        List<FinishedSurface> surfaces = new ArrayList<>();
+        for (Optional<GrainDirection> axis : axes(site)) {
+            surfaces.add(new FinishedSurface(depth, thickness, restraint, local, axis, OptionalDouble.empty()));
+        }
+        return surfaces;
+    }
+
+    /** The axis of a hole, each direction where it is not stated; none of another surface. */
+    private static List<Optional<GrainDirection>> axes(Site site) {
+        if (!site.feature().what().any(HOLES::contains)) {
+            return List.of(Optional.empty());
+        }
+        Optional<GrainDirection> along = site.boreAlong();
+        return along.isPresent() ? List.of(along)
+                : List.of(Optional.of(GrainDirection.L), Optional.of(GrainDirection.LT), Optional.of(GrainDirection.ST));
     }
 
     private static org.shortgrain.mechanics.machining.Restraint restraint(Stated<Restraint> stated) {

@@ -32,7 +32,7 @@ import org.shortgrain.terms.GrainDirection;
  * @param description the part
  * @param feature     the place
  * @param id          its name
- * @param directions  grain directions in which lasting tension may act
+ * @param directions  grain directions in which lasting tension may act, in the order L, LT, ST
  * @param metal       the material as the tables know it
  * @param elastic     its elastic behaviour; empty if the tables do not hold it
  * @param route       the card as understood

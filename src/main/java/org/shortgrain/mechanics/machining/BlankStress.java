@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.quench.FilmCoefficient;
 import org.shortgrain.mechanics.quench.PublishedRelief;
@@ -59,11 +58,10 @@ final class BlankStress {
         List<View> nominal = share(relief.left(), bound.nominal());
         List<View> upper = share(relief.left() * Math.max(stronger, scatter), bound.upper());
         models.ifPresent(m -> {
-            List<List<ResidualField>> cold = asQuenched(m, new Metal(c.material(), coldWater),
-                    new Metal(c.material().withYieldTimes(stronger), coldWater));
-            nominal.addAll(share(relief.left(), cold.get(0)));
-            upper.addAll(share(relief.left() * scatter, cold.get(0)));
-            upper.addAll(share(relief.left(), cold.get(1)));
+            List<ResidualField> cold = m.asQuenched(c.material(), coldWater);
+            nominal.addAll(share(relief.left(), cold));
+            upper.addAll(share(relief.left() * scatter, cold));
+            upper.addAll(share(relief.left(), m.asQuenched(c.material().withYieldTimes(stronger), coldWater)));
         });
         nominal.addAll(share(1, bound.remaining(relief.atLeast())));
         upper.addAll(share(scatter, bound.remaining(relief.atLeast())));
@@ -79,10 +77,9 @@ final class BlankStress {
         FilmCoefficient film = quench.film();
         QuenchMaterial stronger = metal.withYieldTimes(published.upperYield().high());
         FilmCoefficient strongest = quench.bathOnRecord() ? film : coldWater;
-        List<List<ResidualField>> fields = asQuenched(models, new Metal(metal, film), new Metal(stronger, strongest));
-        List<ResidualField> asQuenched = fields.get(0);
+        List<ResidualField> asQuenched = models.asQuenched(metal, film);
         List<View> nominal = views(c, relief, models, metal, film, asQuenched);
-        List<View> upper = views(c, relief, models, stronger, strongest, fields.get(1));
+        List<View> upper = views(c, relief, models, stronger, strongest, models.asQuenched(stronger, strongest));
         nominal.forEach(view -> upper.add(view.times(published.model().high())));
         models.mayBeInsideEdge(stronger, strongest).ifPresent(field -> upper.add(new View(field, relief.left())));
 
@@ -91,15 +88,6 @@ final class BlankStress {
         return new BlankViews(share(favourable, asQuenched), nominal, upper, range,
                 evidence.rangeOfModel(quench), evidence.inputs(quench), evidence.sourcesOfModel(film),
                 evidence.notesOnModel(quench));
-    }
-
-    /** The quench of a metal as it is, and of the strongest that it may be. */
-    private record Metal(QuenchMaterial material, FilmCoefficient film) {
-    }
-
-    /** Two computations that take as long as each other: side by side. */
-    private static List<List<ResidualField>> asQuenched(ModelViews models, Metal usual, Metal stronger) {
-        return Stream.of(usual, stronger).parallel().map(one -> models.asQuenched(one.material(), one.film())).toList();
     }
 
     /** The model, and what publications leave of it after relief, and of the cold-water stress in a milder bath. */

@@ -23,23 +23,29 @@ final class ExposedStressReport {
     private final BlankViews views;
     private final Exposures exposures;
     private final Set<Release> counted;
+    /** The exposure behind the value. */
+    private final Exposure worst;
 
     ExposedStressReport(ResidualStressCase c, BlankViews views, Exposures exposures, Set<Release> counted) {
         this.c = c;
         this.views = views;
         this.exposures = exposures;
         this.counted = counted;
+        this.worst = exposures.governing(counted);
     }
 
     ExposedStress write() {
-        Computed governing = computed("residual.exposed", "Residual stress at the finished surface",
-                exposures.band(counted), steps(), profiles());
+        return new ExposedStress(computed("residual.exposed", "Residual stress at the finished surface",
+                exposures.band(counted), steps(), profiles()), bow());
+    }
+
+    List<Computed> ways() {
         List<Computed> ways = new ArrayList<>();
         for (Release way : Release.values()) {
             exposures.band(way).ifPresent(band -> ways.add(computed("residual." + key(way),
                     "Residual stress at the finished surface, " + way.words(), band, List.of(), List.of())));
         }
-        return new ExposedStress(governing, ways, bow());
+        return ways;
     }
 
     private Computed computed(String id, String title, Band band, List<Computed.Step> steps,
@@ -97,7 +103,6 @@ final class ExposedStressReport {
     }
 
     private List<Computed.Step> steps() {
-        Exposure worst = exposures.governing(counted);
         StressProfile blank = worst.view().in(c.direction());
         List<Computed.Step> steps = new ArrayList<>();
         steps.add(step("s_skin", "stress at the skin of the blank", SiUnit.PASCAL, blank.at(blank.start())));
@@ -139,7 +144,7 @@ final class ExposedStressReport {
 
     private List<String> notes(Band band) {
         List<String> notes = new ArrayList<>(views.notes());
-        notes.add("governing view: " + exposures.governing(counted).view().basis());
+        notes.add("governing view: " + worst.view().basis());
         if (isHoleWall()) {
             notes.add("the concentration at the hole is included");
         }
@@ -150,7 +155,6 @@ final class ExposedStressReport {
     }
 
     private List<Computed.Profile> profiles() {
-        Exposure worst = exposures.governing(counted);
         StressProfile blank = worst.view().in(c.direction());
         if (!worst.view().field().drawable()) {
             return List.of();
@@ -167,7 +171,6 @@ final class ExposedStressReport {
     }
 
     private Optional<Computed> bow() {
-        Exposure worst = exposures.governing(counted);
         if (!(worst.view().field() instanceof ResidualField.Plate plate) || c.direction() == GrainDirection.ST) {
             return Optional.empty();
         }

@@ -47,11 +47,25 @@ public final class ResidualStress {
      * @param c the case
      */
     public ExposedStress at(ResidualStressCase c) {
+        return report(c).write();
+    }
+
+    /**
+     * {@return the stress at the same surface as it was in the blank, held flat and free to bow, as far as each can be
+     * computed}
+     *
+     * @param c the case
+     */
+    public List<Computed> ways(ResidualStressCase c) {
+        return report(c).ways();
+    }
+
+    private ExposedStressReport report(ResidualStressCase c) {
         BlankViews views = blank.of(c);
         Map<ResidualField, List<Exposure>> known = new IdentityHashMap<>();
         Exposures exposures = new Exposures(exposures(views.lower(), c, known), exposures(views.nominal(), c, known),
                 exposures(views.upper(), c, known));
-        return new ExposedStressReport(c, views, exposures, countedWays(c.surface())).write();
+        return new ExposedStressReport(c, views, exposures, countedWays(c.surface()));
     }
 
     /**

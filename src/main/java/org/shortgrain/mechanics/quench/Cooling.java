@@ -5,7 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Leads a section through the bath and then to room temperature, one time step after another.
+ * The temperatures of a section through the bath and then to room temperature, one time step after another. They do not
+ * depend on how strong the metal is, so that the usual and the strongest metal of a case share them.
  *
  * <p>The step is chosen so that no temperature changes by much more than a target; a step that overshoots twice the
  * target is halved and repeated. The bath ends when every temperature is within half a kelvin of it; then the section
@@ -24,20 +25,23 @@ final class Cooling {
     /** Uniform steps from the bath to room temperature, K. */
     private static final double UNIFORM_STEP = 5;
 
-    private final SectionGrid grid;
-    private final HeatConduction heat;
-    private final ThermalStress section;
-    private final double temperatureStep;
+    private final int nodes;
+    private final List<Instant> inBath;
+    /** Mean temperature of the section as it leaves the bath, degC. */
+    private final double leaving;
 
-    Cooling(SectionGrid grid, HeatConduction heat, ThermalStress section, double temperatureStep) {
-        this.grid = grid;
-        this.heat = heat;
-        this.section = section;
-        this.temperatureStep = temperatureStep;
+    private Cooling(int nodes, List<Instant> inBath, double leaving) {
+        this.nodes = nodes;
+        this.inBath = inBath;
+        this.leaving = leaving;
     }
 
-    CoolingHistory run() {
-        List<CoolingHistory.Moment> moments = new ArrayList<>();
+    /** Time since immersion (s) and the temperature at each node (degC). */
+    private record Instant(double time, double[] temperature) {
+    }
+
+    static Cooling of(SectionGrid grid, HeatConduction heat, double temperatureStep) {
+        List<Instant> inBath = new ArrayList<>();
         double time = 0;
         double dt = FIRST_STEP;
         while (heat.distanceFromBath() >= AT_BATH && time <= LONGEST) {
@@ -48,27 +52,31 @@ final class Cooling {
             }
             heat.accept();
             time += dt;
-            section.follow(heat.temperature());
-            moments.add(moment(time));
+            inBath.add(new Instant(time, heat.temperature().clone()));
             dt *= Math.min(LARGEST_GROWTH, Math.max(LARGEST_CUT, temperatureStep / Math.max(change, 1e-9)));
         }
-        toRoomTemperature();
+        return new Cooling(grid.nodes(), inBath, grid.mean(heat.temperature()));
+    }
+
+    /** Leads a section through these temperatures. */
+    CoolingHistory lead(ThermalStress section) {
+        List<CoolingHistory.Moment> moments = new ArrayList<>(inBath.size());
+        for (Instant instant : inBath) {
+            double[] t = instant.temperature();
+            section.follow(t);
+            moments.add(new CoolingHistory.Moment(instant.time(), t[0], t[t.length - 1], section.centreStress(),
+                    section.surfaceStress()));
+        }
+        toRoomTemperature(section);
         return new CoolingHistory(moments);
     }
 
-    private CoolingHistory.Moment moment(double time) {
-        double[] t = heat.temperature();
-        return new CoolingHistory.Moment(time, t[0], t[t.length - 1], section.centreStress(),
-                section.surfaceStress());
-    }
-
-    private void toRoomTemperature() {
-        double from = grid.mean(heat.temperature());
-        double distance = QuenchMaterial.ROOM_TEMPERATURE - from;
+    private void toRoomTemperature(ThermalStress section) {
+        double distance = QuenchMaterial.ROOM_TEMPERATURE - leaving;
         int steps = (int) (Math.abs(distance) / UNIFORM_STEP) + 1;
-        double[] uniform = new double[grid.nodes()];
+        double[] uniform = new double[nodes];
         for (int i = 1; i <= steps; i++) {
-            Arrays.fill(uniform, from + distance * i / steps);
+            Arrays.fill(uniform, leaving + distance * i / steps);
             section.follow(uniform);
         }
     }

@@ -13,11 +13,14 @@ public final class QuenchSolver {
 
     /** Results that a usual solver remembers: some 30 kB each. */
     private static final int USUAL_MEMORY = 128;
+    /** Coolings that a solver remembers, some 200 kB each: the same section of a stronger metal wants one again at once. */
+    private static final int COOLINGS = 8;
     /** An uphill quench starts from liquid nitrogen, degC. */
     private static final double LIQUID_NITROGEN = -196;
 
     private final QuenchResolution resolution;
     private final Memo memo;
+    private final Memo coolings = new Memo(COOLINGS);
 
     /**
      * A solver with an empty memory.
@@ -44,7 +47,7 @@ public final class QuenchSolver {
         return memo.get(quench, QuenchedPlate.class, () -> {
             SectionGrid grid = grid(SectionGrid.Shape.SLAB, quench);
             PlateStress plate = new PlateStress(grid, quench.material(), quench.solutionTemperature());
-            return cool(grid, plate, quench.material(), quench.film(), quench.solutionTemperature());
+            return cool(grid, plate, new Heat(SectionGrid.Shape.SLAB, quench));
         });
     }
 
@@ -57,9 +60,7 @@ public final class QuenchSolver {
         return memo.get(quench, QuenchedBar.class, () -> {
             SectionGrid grid = grid(SectionGrid.Shape.CYLINDER, quench);
             BarStress bar = new BarStress(grid, quench.material(), quench.solutionTemperature());
-            HeatConduction heat = new HeatConduction(grid, quench.material(), quench.film(),
-                    quench.solutionTemperature());
-            CoolingHistory history = new Cooling(grid, heat, bar, resolution.temperatureStep()).run();
+            CoolingHistory history = cooling(grid, new Heat(SectionGrid.Shape.CYLINDER, quench)).lead(bar);
             return QuenchedBar.of(quench.thickness() / 2, bar, history);
         });
     }
@@ -75,7 +76,8 @@ public final class QuenchSolver {
         return memo.get(new Uphill(quench, heating), QuenchedPlate.class, () -> {
             QuenchedPlate before = plate(quench);
             PlateStress plate = new PlateStress(before.grid(), quench.material(), before.state());
-            return cool(before.grid(), plate, quench.material(), heating, LIQUID_NITROGEN);
+            SectionQuench warming = new SectionQuench(quench.material(), heating, quench.thickness(), LIQUID_NITROGEN);
+            return cool(before.grid(), plate, new Heat(SectionGrid.Shape.SLAB, warming));
         });
     }
 
@@ -105,11 +107,32 @@ public final class QuenchSolver {
         return new SectionGrid(shape, quench.thickness() / 2, resolution.intervals());
     }
 
-    private QuenchedPlate cool(SectionGrid grid, PlateStress plate, QuenchMaterial material, FilmCoefficient film,
-            double startTemperature) {
-        HeatConduction heat = new HeatConduction(grid, material, film, startTemperature);
-        CoolingHistory history = new Cooling(grid, heat, plate, resolution.temperatureStep()).run();
+    private QuenchedPlate cool(SectionGrid grid, PlateStress plate, Heat heat) {
+        CoolingHistory history = cooling(grid, heat).lead(plate);
         return new QuenchedPlate(grid, plate.stress(), plate.state(), history);
+    }
+
+    private Cooling cooling(SectionGrid grid, Heat heat) {
+        return coolings.get(heat, Cooling.class,
+                () -> Cooling.of(grid, heat.in(grid), resolution.temperatureStep()));
+    }
+
+    /** What the temperatures of a section depend on: all of a quench but how the metal strains and yields. */
+    private record Heat(SectionGrid.Shape shape, SectionQuench quench) {
+
+        HeatConduction in(SectionGrid grid) {
+            return new HeatConduction(grid, quench.material(), quench.film(), quench.solutionTemperature());
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Heat that && shape == that.shape && quench.coolsAs(that.quench);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(quench.thickness()) + quench.film().coefficient().hashCode();
+        }
     }
 
     private record Uphill(SectionQuench quench, FilmCoefficient heating) {

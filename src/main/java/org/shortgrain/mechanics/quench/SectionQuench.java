@@ -22,6 +22,16 @@ public record SectionQuench(QuenchMaterial material, FilmCoefficient film, doubl
         }
     }
 
+    /** Whether another section goes through the same temperatures, however strong its metal. */
+    boolean coolsAs(SectionQuench other) {
+        return thickness == other.thickness && solutionTemperature == other.solutionTemperature
+                && film.bathTemperature() == other.film.bathTemperature()
+                && film.coefficient().equals(other.film.coefficient())
+                && material.density() == other.material.density()
+                && material.conductivity().equals(other.material.conductivity())
+                && material.heatCapacity().equals(other.material.heatCapacity());
+    }
+
     /**
      * As a record's own, but quick to the same metal and bath, and hashed by what tells quenches apart: the key under which one is
      * found again.

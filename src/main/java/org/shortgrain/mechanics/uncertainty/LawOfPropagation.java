@@ -2,7 +2,6 @@ package org.shortgrain.mechanics.uncertainty;
 
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.distribution.continuous.TDistribution;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /**
@@ -17,7 +16,7 @@ public final class LawOfPropagation {
     private final ToDoubleFunction<double[]> model;
     private final double[] estimates;
     private final double[] uncertainties;
-    private final RealMatrix correlation;
+    private final double[][] correlation;
 
     /**
      * Independent inputs.
@@ -27,7 +26,7 @@ public final class LawOfPropagation {
      * @param uncertainties their standard uncertainties
      */
     public LawOfPropagation(ToDoubleFunction<double[]> model, double[] estimates, double[] uncertainties) {
-        this(model, estimates, uncertainties, MatrixUtils.createRealIdentityMatrix(estimates.length));
+        this(model, estimates, uncertainties, identity(estimates.length));
     }
 
     /**
@@ -41,14 +40,28 @@ public final class LawOfPropagation {
      */
     public LawOfPropagation(ToDoubleFunction<double[]> model, double[] estimates, double[] uncertainties,
             RealMatrix correlation) {
-        if (uncertainties.length != estimates.length || correlation.getRowDimension() != estimates.length
-                || correlation.getColumnDimension() != estimates.length) {
+        this(model, estimates, uncertainties, correlation.getData());
+    }
+
+    private LawOfPropagation(ToDoubleFunction<double[]> model, double[] estimates, double[] uncertainties,
+            double[][] correlation) {
+        if (uncertainties.length != estimates.length || correlation.length != estimates.length
+                || correlation.length > 0 && correlation[0].length != estimates.length) {
             throw new IllegalArgumentException("estimates, uncertainties and correlations differ in number");
         }
         this.model = model;
         this.estimates = estimates.clone();
         this.uncertainties = uncertainties.clone();
-        this.correlation = correlation.copy();
+        this.correlation = correlation;
+    }
+
+    /** Written out: the library's matrices set up their number formats, which delays a cold review by milliseconds. */
+    private static double[][] identity(int size) {
+        double[][] identity = new double[size][size];
+        for (int i = 0; i < size; i++) {
+            identity[i][i] = 1;
+        }
+        return identity;
     }
 
     /** {@return the result at the estimates} */
@@ -85,7 +98,7 @@ public final class LawOfPropagation {
         double covariance = 0;
         for (int i = 0; i < mine.length; i++) {
             for (int j = 0; j < theirs.length; j++) {
-                covariance += mine[i] * correlation.getEntry(i, j) * theirs[j];
+                covariance += mine[i] * correlation[i][j] * theirs[j];
             }
         }
         return covariance;

@@ -32,10 +32,15 @@ class KnownQuenchTest {
             Quenches.TABLES.published());
     private static final StressRelief NONE = new StressRelief.None();
 
+    private static ResidualStressCase of7050(QuenchedSection section, Quench quench, StressRelief relief,
+            FinishedSurface surface, GrainDirection direction) {
+        return new ResidualStressCase(Quenches.metal("7050"), section, quench, relief, surface, direction,
+                OptionalDouble.empty());
+    }
+
     private static ExposedStress at(QuenchedSection section, Quench quench, StressRelief relief,
             FinishedSurface surface, GrainDirection direction) {
-        return RESIDUAL.at(new ResidualStressCase(Quenches.metal("7050"), section, quench, relief, surface, direction,
-                OptionalDouble.empty()));
+        return RESIDUAL.at(of7050(section, quench, relief, surface, direction));
     }
 
     private static Quench bath(String name) {
@@ -50,21 +55,22 @@ class KnownQuenchTest {
         return FinishedSurface.face(depth * MM, thickness * MM, restraint);
     }
 
-    private static Band way(ExposedStress stress, String id) {
-        return stress.ways().stream().filter(c -> c.id().equals("residual." + id)).findFirst().orElseThrow().value();
+    private static Band way(ResidualStressCase c, String id) {
+        return RESIDUAL.ways(c).stream().filter(one -> one.id().equals("residual." + id)).findFirst().orElseThrow().value();
     }
 
     /** The reference plate cut to its lower half: -66.7 and +47.2 free, +154.1 held flat or as it was. */
     @Test
     void allThreeWaysAreShownAndTheWorstThatTheRestraintAllowsCounts() {
-        ExposedStress unknown = at(plate(75), bath("water20"), NONE, face(37.5, 37.5, Restraint.UNKNOWN),
+        ResidualStressCase lowerHalf = of7050(plate(75), bath("water20"), NONE, face(37.5, 37.5, Restraint.UNKNOWN),
                 GrainDirection.LT);
+        ExposedStress unknown = RESIDUAL.at(lowerHalf);
         ExposedStress free = at(plate(75), bath("water20"), NONE, face(37.5, 37.5, Restraint.FREE),
                 GrainDirection.LT);
 
-        assertEquals(154.1 * MPA, way(unknown, "as-is").value(), 0.5 * MPA);
-        assertEquals(154.1 * MPA, way(unknown, "held-flat").value(), 0.5 * MPA);
-        assertEquals(47.2 * MPA, way(unknown, "free-to-bow").value(), 0.5 * MPA);
+        assertEquals(154.1 * MPA, way(lowerHalf, "as-is").value(), 0.5 * MPA);
+        assertEquals(154.1 * MPA, way(lowerHalf, "held-flat").value(), 0.5 * MPA);
+        assertEquals(47.2 * MPA, way(lowerHalf, "free-to-bow").value(), 0.5 * MPA);
         assertEquals(154.1 * MPA, unknown.governing().value().value(), 0.5 * MPA);
         assertEquals(47.2 * MPA, free.governing().value().value(), 0.5 * MPA);
         assertEquals(13.9 * MM, unknown.bow().orElseThrow().value().value(), 0.1 * MM);
@@ -84,13 +90,13 @@ class KnownQuenchTest {
     void roughMachiningBeforeHeatTreatmentTurnsTheTensionOfTheWallIntoCompression() {
         Computed fromBlank = at(plate(100), bath("water20"), NONE, face(2.5, 25, Restraint.UNKNOWN),
                 GrainDirection.LT).governing();
-        ExposedStress roughFirst = at(plate(30), bath("water20"), NONE, face(2.5, 25, Restraint.UNKNOWN),
+        ResidualStressCase roughFirst = of7050(plate(30), bath("water20"), NONE, face(2.5, 25, Restraint.UNKNOWN),
                 GrainDirection.LT);
 
         assertEquals(159 * MPA, fromBlank.value().value(), 1 * MPA);
         assertEquals(-82 * MPA, way(roughFirst, "held-flat").value(), 1 * MPA);
         assertEquals(-82 * MPA, way(roughFirst, "free-to-bow").value(), 1 * MPA);
-        assertTrue(roughFirst.governing().value().high() < 0);
+        assertTrue(RESIDUAL.at(roughFirst).governing().value().high() < 0);
     }
 
     @Test
@@ -99,7 +105,7 @@ class KnownQuenchTest {
                 .governing().value();
 
         assertTrue(band.high() >= 1.25 * band.value());
-        assertEquals(0.75 * 0.65, band.low() / way(at(plate(75), bath("water20"), NONE,
+        assertEquals(0.75 * 0.65, band.low() / way(of7050(plate(75), bath("water20"), NONE,
                 face(37.5, 20, Restraint.HELD), GrainDirection.LT), "as-is").value(), 0.02);
     }
 
@@ -243,10 +249,11 @@ class KnownQuenchTest {
     void aTurnedBarThatIsFreeShowsCompressionAndAPocketInItDoesNot() {
         QuenchedSection bar = QuenchedSection.of(Shape.ROUND_BAR, 100 * MM);
 
-        ExposedStress turned = at(bar, bath("water20"), NONE, face(20, 60, Restraint.FREE), GrainDirection.L);
+        ResidualStressCase free = of7050(bar, bath("water20"), NONE, face(20, 60, Restraint.FREE), GrainDirection.L);
+        ExposedStress turned = RESIDUAL.at(free);
 
         assertEquals(-81 * MPA, turned.governing().value().value(), 5 * MPA);
-        assertTrue(way(turned, "as-is").value() > 50 * MPA, "what a pocket 20 mm deep would show");
+        assertTrue(way(free, "as-is").value() > 50 * MPA, "what a pocket 20 mm deep would show");
         assertTrue(turned.bow().isEmpty());
     }
 
