@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.shortgrain.assessment.DecisionCheck;
 import org.shortgrain.part.reader.DispositionReader;
 import org.shortgrain.part.reader.Problem;
-import org.shortgrain.report.json.ReviewJson;
 import org.shortgrain.review.Review;
 
 /**
@@ -22,9 +21,9 @@ final class DispositionFile {
     }
 
     /**
-     * {@return a review with the decisions that were taken on it, sealed}
+     * {@return a review with the decisions that were taken on it}
      *
-     * @param review the review, sealed
+     * @param review the review
      * @param part   its description
      * @param named  the file that the user named
      * @throws CommandFailure if the file has faults or does not fit the review
@@ -49,7 +48,7 @@ final class DispositionFile {
             throw new CommandFailure(ExitCode.INPUT_INVALID, Problem.text(problems));
         }
         return read.dispositions().isEmpty() ? review
-                : ReviewJson.sealed(review.withDispositions(List.copyOf(read.dispositions().keySet())));
+                : review.withDispositions(List.copyOf(read.dispositions().keySet()));
     }
 
     private static Optional<Path> beside(Path part) {

@@ -2,6 +2,7 @@ package org.shortgrain.cli;
 
 import java.util.Optional;
 import org.shortgrain.report.change.Comparison;
+import org.shortgrain.report.json.SealedReview;
 import org.shortgrain.report.pdf.ReviewPdf;
 import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Fonts;
@@ -11,7 +12,7 @@ import org.shortgrain.review.Review;
 /**
  * A review with what travels in its report.
  *
- * @param review   the review, sealed
+ * @param sealed   the review
  * @param input    bytes of the description
  * @param manifest names and hashes of the rulebook's files
  * @param change   the review against an earlier one; empty if it is not compared
@@ -20,7 +21,11 @@ import org.shortgrain.review.Review;
  * @param wording  words of the PDF
  * @param fonts    parsed fonts, for this thread alone
  */
-record Report(Review review, byte[] input, String manifest, Optional<Comparison> change,
+record Report(SealedReview sealed, byte[] input, String manifest, Optional<Comparison> change,
         Optional<Remedies> remedies,
         ReviewPdf.Options printed, Wording wording, Fonts fonts) {
+
+    Review review() {
+        return sealed.review();
+    }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.shortgrain.report.json.ReviewJson;
 import org.shortgrain.report.pdf.ReviewPdf;
 import org.shortgrain.report.pdf.tagged.Attachment;
 import org.shortgrain.report.pdf.tagged.PdfWriter;
@@ -30,7 +29,7 @@ enum ReportFormat {
     JSON("Data") {
         @Override
         List<String> write(Report report, OutputStream to) throws IOException {
-            ReviewJson.write(report.review(), to);
+            to.write(report.sealed().json());
             return List.of();
         }
     },
@@ -72,7 +71,7 @@ enum ReportFormat {
                 new Attachment(report.review().input().file(), "application/yaml", "Description of the part as reviewed",
                         Attachment.Relationship.SOURCE, report.input()),
                 new Attachment("review.json", "application/json", "The review as data", Attachment.Relationship.DATA,
-                        ReviewJson.bytes(report.review())),
+                        report.sealed().json()),
                 new Attachment("review.sarif", "application/sarif+json", "The findings for editors and build servers",
                         Attachment.Relationship.DATA, ReviewSarif.bytes(report.review())),
                 new Attachment("rulebook.sha256", "text/plain", "Files of the rulebook with their hashes",

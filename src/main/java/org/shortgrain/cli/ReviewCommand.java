@@ -24,7 +24,7 @@ import org.shortgrain.remedy.RemedyStudy;
 import org.shortgrain.report.AtomicFile;
 import org.shortgrain.report.change.Comparer;
 import org.shortgrain.report.change.Comparison;
-import org.shortgrain.report.json.ReviewJson;
+import org.shortgrain.report.json.SealedReview;
 import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.report.text.ReviewText;
@@ -144,13 +144,14 @@ final class ReviewCommand implements Callable<Integer> {
             err.println(Problem.text(read.warnings()));
         }
         Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
-        Review review = DispositionFile.decided(ReviewJson.sealed(desk.reviewer().review(read, input,
-                dateOf(read.description()))), part, Optional.ofNullable(dispositions));
+        SealedReview sealed = SealedReview.of(DispositionFile.decided(desk.reviewer().review(read, input,
+                dateOf(read.description())), part, Optional.ofNullable(dispositions)));
+        Review review = sealed.review();
         Optional<Comparison> change = Optional.ofNullable(comparedWith)
                 .map(old -> Comparer.compare(EarlierReview.of(old, desk::knowledge), review));
         Optional<Remedies> remedies = withRemedies ? EditableDescription.of(read.source()).map(edited ->
                 new RemedyStudy(desk.reviewer(), tried -> { }).of(edited, input)) : Optional.empty();
-        Report report = new Report(review, read.source().bytes(), desk.knowledge().rulebook().files().manifest(), change,
+        Report report = new Report(sealed, read.source().bytes(), desk.knowledge().rulebook().files().manifest(), change,
                 remedies,
                 print.on(review.date()), desk.wording(), desk.fonts());
         return write(part, report);

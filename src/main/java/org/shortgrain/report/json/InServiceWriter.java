@@ -1,6 +1,7 @@
 package org.shortgrain.report.json;
 
 import java.util.Collection;
+import java.util.Optional;
 import org.shortgrain.review.Amount;
 import org.shortgrain.review.CrackFound;
 import org.shortgrain.review.InService;
@@ -18,62 +19,93 @@ final class InServiceWriter {
     }
 
     void write(InService service) {
-        out.objects("cracks", service.cracks(), this::crack);
-        out.objects("schedules", service.schedules(), this::schedule);
-        out.objects("ownTests", service.tests(), this::tests);
+        out.list("cracks");
+        for (CrackFound crack : service.cracks()) {
+            crack(crack);
+        }
+        out.end().list("schedules");
+        for (InspectionSchedule schedule : service.schedules()) {
+            schedule(schedule);
+        }
+        out.end().list("ownTests");
+        for (OwnTests tests : service.tests()) {
+            tests(tests);
+        }
+        out.end();
     }
 
     private void crack(CrackFound crack) {
-        out.text("id", crack.id()).text("feature", crack.feature()).text("what", crack.what());
-        out.objects("factors", crack.factors(), one -> out.text("factor", one.factor().word())
-                .texts("speaksFor", one.speaksFor()).texts("speaksAgainst", one.speaksAgainst()));
-        out.objects("contributions", crack.contributions(), one -> {
-            out.text("source", one.source()).number("share", one.share());
-            out.object("amount", () -> amount(one.amount()));
-        });
-        out.objects("alternatives", crack.alternatives(), one -> {
-            out.text("name", one.name()).texts("speaksFor", one.speaksFor()).texts("speaksAgainst", one.speaksAgainst())
-                    .text("decides", one.decides());
+        out.item().text("id", crack.id()).text("feature", crack.feature()).text("what", crack.what()).list("factors");
+        for (CrackFound.Evidence one : crack.factors()) {
+            out.item().text("factor", one.factor().word()).texts("speaksFor", one.speaksFor())
+                    .texts("speaksAgainst", one.speaksAgainst()).end();
+        }
+        out.end().list("contributions");
+        for (CrackFound.Share one : crack.contributions()) {
+            out.item().text("source", one.source()).number("share", one.share());
+            amount("amount", one.amount());
+            out.end();
+        }
+        out.end().list("alternatives");
+        for (CrackFound.Alternative one : crack.alternatives()) {
+            out.item().text("name", one.name()).texts("speaksFor", one.speaksFor())
+                    .texts("speaksAgainst", one.speaksAgainst()).text("decides", one.decides());
             source(one.source());
-        });
+            out.end();
+        }
+        out.end();
         checks("onPart", crack.onPart());
         checks("onSisters", crack.onSisters());
+        out.end();
     }
 
     private void checks(String key, Collection<CrackFound.Check> checks) {
-        out.objects(key, checks, one -> {
-            out.text("action", one.action());
+        out.list(key);
+        for (CrackFound.Check one : checks) {
+            out.item().text("action", one.action());
             source(one.source());
-        });
+            out.end();
+        }
+        out.end();
     }
 
     private void schedule(InspectionSchedule schedule) {
-        out.text("feature", schedule.feature()).text("lookedFor", schedule.lookedFor())
+        out.item().text("feature", schedule.feature()).text("lookedFor", schedule.lookedFor())
                 .text("outcome", schedule.outcome().words());
-        schedule.first().ifPresent(one -> out.object("first", () -> amount(one)));
-        schedule.repeat().ifPresent(one -> out.object("repeat", () -> amount(one)));
-        out.texts("because", schedule.because());
-        out.objects("dates", schedule.dates(), one -> out.text("when", one.when()).text("what", one.what()));
-        out.texts("declared", schedule.declared()).texts("cautions", schedule.cautions())
-                .texts("calculations", schedule.calculations());
+        amount("first", schedule.first());
+        amount("repeat", schedule.repeat());
+        out.texts("because", schedule.because()).list("dates");
+        for (InspectionSchedule.Due one : schedule.dates()) {
+            out.item().text("when", one.when()).text("what", one.what()).end();
+        }
+        out.end().texts("declared", schedule.declared()).texts("cautions", schedule.cautions())
+                .texts("calculations", schedule.calculations()).end();
     }
 
     private void tests(OwnTests tests) {
-        out.text("feature", tests.feature()).text("scope", tests.scope());
-        out.objects("points", tests.points(), one -> out.number("stress", one.stress()).number("days", one.days())
-                .truth("cracked", one.cracked()));
-        tests.threshold().ifPresent(one -> out.object("threshold", () -> amount(one)));
+        out.item().text("feature", tests.feature()).text("scope", tests.scope()).list("points");
+        for (OwnTests.Point one : tests.points()) {
+            out.item().number("stress", one.stress()).number("days", one.days()).truth("cracked", one.cracked()).end();
+        }
+        out.end();
+        amount("threshold", tests.threshold());
         out.truth("identified", tests.identified()).truth("counted", tests.counted()).texts("because", tests.because())
-                .text("calculation", tests.calculation());
+                .text("calculation", tests.calculation()).end();
     }
 
-    private void amount(Amount amount) {
-        out.text("unit", amount.unit()).number("value", amount.value()).number("low", amount.low())
-                .number("high", amount.high());
+    private void amount(String key, Optional<Amount> amount) {
+        if (amount.isPresent()) {
+            amount(key, amount.get());
+        }
+    }
+
+    private void amount(String key, Amount amount) {
+        out.object(key).text("unit", amount.unit()).number("value", amount.value()).number("low", amount.low())
+                .number("high", amount.high()).end();
     }
 
     private void source(Citation source) {
-        out.object("source", () -> out.text("id", source.id()).text("clause", source.clause())
-                .text("status", source.status().word()));
+        out.object("source").text("id", source.id()).text("clause", source.clause())
+                .text("status", source.status().word()).end();
     }
 }

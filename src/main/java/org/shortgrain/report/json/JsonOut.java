@@ -4,8 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.shortgrain.part.reader.JsonPatch;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
@@ -15,61 +13,78 @@ import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.core.util.Separators;
 
-/** Writes one JSON object with the same bytes for the same content: fixed order, fixed line ends, {@link Decimal} numbers. */
+/**
+ * Writes one JSON object with the same bytes for the same content: fixed order, fixed line ends, {@link Decimal} numbers.
+ *
+ * <p>What is begun with {@link #object(String)}, {@link #list(String)} or {@link #item()} goes on until its {@link #end()}.
+ */
 public final class JsonOut {
 
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final JsonGenerator out = JsonFactory.builder().build().createGenerator(new Indented(), bytes);
 
-    private JsonOut() {
+    /** Begins an object. */
+    public JsonOut() {
+        out.writeStartObject();
+    }
+
+    /** {@return the bytes of the object, UTF-8, with a line end after it; nothing is written any more} */
+    public byte[] bytes() {
+        out.writeEndObject();
+        out.writeRaw('\n');
+        out.close();
+        return bytes.toByteArray();
+    }
+
+    /** {@return how many bytes the keys written so far take} */
+    int length() {
+        out.flush();
+        return bytes.size();
     }
 
     /**
-     * {@return the bytes of an object, UTF-8, with a line end after it}
+     * Begins an object under a key.
      *
-     * @param content writes the object's keys
-     */
-    public static byte[] bytes(Consumer<JsonOut> content) {
-        JsonOut json = new JsonOut();
-        json.out.writeStartObject();
-        content.accept(json);
-        json.out.writeEndObject();
-        json.out.writeRaw('\n');
-        json.out.close();
-        return json.bytes.toByteArray();
-    }
-
-    /**
-     * Writes an object.
-     *
-     * @param key     its key
-     * @param content writes its keys
+     * @param key its key
      * @return this
      */
-    public JsonOut object(String key, Runnable content) {
+    public JsonOut object(String key) {
         out.writeObjectPropertyStart(key);
-        content.run();
-        out.writeEndObject();
         return this;
     }
 
     /**
-     * Writes a list of objects.
+     * Begins a list of objects.
      *
-     * @param <T>     type of the items
-     * @param key     its key
-     * @param items   the items
-     * @param content writes the keys of one
+     * @param key its key
      * @return this
      */
-    public <T> JsonOut objects(String key, Collection<T> items, Consumer<T> content) {
+    public JsonOut list(String key) {
         out.writeArrayPropertyStart(key);
-        for (T item : items) {
-            out.writeStartObject();
-            content.accept(item);
+        return this;
+    }
+
+    /**
+     * Begins an object of the open list.
+     *
+     * @return this
+     */
+    public JsonOut item() {
+        out.writeStartObject();
+        return this;
+    }
+
+    /**
+     * Ends the object or list that was begun last.
+     *
+     * @return this
+     */
+    public JsonOut end() {
+        if (out.streamWriteContext().inArray()) {
+            out.writeEndArray();
+        } else {
             out.writeEndObject();
         }
-        out.writeEndArray();
         return this;
     }
 
@@ -93,8 +108,7 @@ public final class JsonOut {
      * @return this
      */
     public JsonOut text(String key, Optional<String> value) {
-        value.ifPresent(text -> text(key, text));
-        return this;
+        return value.isPresent() ? text(key, value.get()) : this;
     }
 
     /**
@@ -106,7 +120,9 @@ public final class JsonOut {
      */
     public JsonOut texts(String key, Collection<String> values) {
         out.writeArrayPropertyStart(key);
-        values.forEach(out::writeString);
+        for (String value : values) {
+            out.writeString(value);
+        }
         out.writeEndArray();
         return this;
     }
@@ -143,7 +159,11 @@ public final class JsonOut {
      * @return this
      */
     public JsonOut numbers(String key, List<Double> values) {
-        out.writeName(key).writeRawValue(values.stream().map(Decimal::of).collect(Collectors.joining(", ", "[", "]")));
+        StringBuilder line = new StringBuilder("[");
+        for (double value : values) {
+            line.append(line.length() == 1 ? "" : ", ").append(Decimal.of(value));
+        }
+        out.writeName(key).writeRawValue(line.append(']').toString());
         return this;
     }
 

@@ -21,15 +21,19 @@ public final class RemedyJson {
      * @param study the study
      */
     public static byte[] bytes(Remedies study) {
-        return JsonOut.bytes(out -> {
-            out.text("format", FORMAT).whole("version", VERSION);
-            out.object("part", () -> out.text("number", study.part().number()).text("revision", study.part().revision())
-                    .text("name", study.part().name()));
-            out.object("input", () -> out.text("file", study.input().file()).text("sha256", study.input().sha256()));
-            out.text("verdict", study.verdict().name()).texts("objections", study.objections())
-                    .whole("conditions", study.conditions()).whole("tried", study.tried()).truth("cleared", study.cleared());
-            out.objects("remedies", study.remedies(), one -> remedy(out, one)).texts("missing", study.missing());
-        });
+        JsonOut out = new JsonOut();
+        out.text("format", FORMAT).whole("version", VERSION);
+        out.object("part").text("number", study.part().number()).text("revision", study.part().revision())
+                .text("name", study.part().name()).end();
+        out.object("input").text("file", study.input().file()).text("sha256", study.input().sha256()).end();
+        out.text("verdict", study.verdict().name()).texts("objections", study.objections())
+                .whole("conditions", study.conditions()).whole("tried", study.tried()).truth("cleared", study.cleared());
+        out.list("remedies");
+        for (Remedy one : study.remedies()) {
+            remedy(out.item(), one);
+            out.end();
+        }
+        return out.end().texts("missing", study.missing()).bytes();
     }
 
     private static void remedy(JsonOut out, Remedy one) {

@@ -2,7 +2,6 @@ package org.shortgrain.report.json;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -34,30 +33,19 @@ public final class ReviewJson {
     }
 
     /**
-     * Writes a review.
-     *
-     * @param review the review
-     * @param to     where to; stays open
-     * @throws IOException if it cannot be written
-     */
-    public static void write(Review review, OutputStream to) throws IOException {
-        to.write(bytes(review));
-    }
-
-    /**
      * {@return the bytes of a review, UTF-8}
      *
      * @param review the review
      * @throws IllegalArgumentException if a number in it is not finite
      */
     public static byte[] bytes(Review review) {
-        return JsonOut.bytes(out -> {
-            ReviewWriter writer = new ReviewWriter(out);
-            writer.writeHead(review);
-            writer.writeRulebookAndInput(review);
-            out.text("contentHash", review.contentHash());
-            writer.writeContent(review);
-        });
+        JsonOut out = new JsonOut();
+        ReviewWriter writer = new ReviewWriter(out);
+        writer.writeHead(review);
+        writer.writeRulebookAndInput(review);
+        out.text("contentHash", review.contentHash());
+        writer.writeContent(review);
+        return out.bytes();
     }
 
     /**
@@ -78,11 +66,14 @@ public final class ReviewJson {
      * @param review a review; the hash that stands in it does not count
      */
     public static String contentHash(Review review) {
-        byte[] content = JsonOut.bytes(out -> {
-            ReviewWriter writer = new ReviewWriter(out);
-            writer.writeRulebookAndInput(review);
-            writer.writeContent(review);
-        });
+        JsonOut out = new JsonOut();
+        ReviewWriter writer = new ReviewWriter(out);
+        writer.writeRulebookAndInput(review);
+        writer.writeContent(review);
+        return sha256(out.bytes());
+    }
+
+    static String sha256(byte[] content) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
         } catch (NoSuchAlgorithmException impossible) {

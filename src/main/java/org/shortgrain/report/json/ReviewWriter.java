@@ -1,14 +1,13 @@
 package org.shortgrain.report.json;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.part.Disposition;
 import org.shortgrain.part.Location;
 import org.shortgrain.review.Amount;
+import org.shortgrain.review.Answer;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
@@ -21,6 +20,7 @@ import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.RouteLine;
 import org.shortgrain.review.RuleUse;
+import org.shortgrain.review.SourceLine;
 import org.shortgrain.review.StatedLine;
 import org.shortgrain.review.SustainedStress;
 import org.shortgrain.review.Threshold;
@@ -42,89 +42,103 @@ final class ReviewWriter {
 
     void writeHead(Review review) {
         out.text("format", ReviewJson.FORMAT).whole("version", ReviewJson.VERSION);
-        out.object("tool", () -> out.text("version", review.tool().version()));
+        out.object("tool").text("version", review.tool().version()).end();
     }
 
     void writeRulebookAndInput(Review review) {
-        out.object("rulebook", () -> out.text("edition", review.rulebook().edition())
-                .text("sha256", review.rulebook().sha256()));
-        out.object("input", () -> out.text("file", review.input().file()).text("sha256", review.input().sha256()));
+        out.object("rulebook").text("edition", review.rulebook().edition()).text("sha256", review.rulebook().sha256()).end();
+        out.object("input").text("file", review.input().file()).text("sha256", review.input().sha256()).end();
     }
 
     /** What the content hash covers beside rulebook and input. */
     void writeContent(Review review) {
-        out.object("part", () -> out.text("number", review.part().number())
-                .text("revision", review.part().revision()).text("name", review.part().name()));
+        out.object("part").text("number", review.part().number()).text("revision", review.part().revision())
+                .text("name", review.part().name()).end();
         out.text("purpose", review.purpose()).text("preparedBy", review.preparedBy()).text("date", review.date());
         out.text("verdict", review.verdict().name()).texts("because", review.because());
-        out.objects("features", review.features(), this::feature);
-        out.objects("findings", review.findings(), this::finding);
-        out.objects("questions", review.questions(), this::question);
-        out.objects("assumptions", review.assumptions(), this::assumption);
-        out.objects("computations", review.computations(), this::calculation);
-        out.objects("material", review.material(), this::materialLine);
-        out.objects("route", review.route(), this::routeLine);
-        out.objects("stated", review.stated(), this::statedLine);
-        out.objects("rulesApplied", review.rulesApplied(), this::ruleUse);
-        out.objects("rulesNotApplicable", review.rulesNotApplicable(), this::ruleUse);
+        features(review.features());
+        findings(review.findings());
+        questions(review.questions());
+        assumptions(review.assumptions());
+        computations(review.computations());
+        material(review.material());
+        route(review.route());
+        stated(review.stated());
+        ruleUses("rulesApplied", review.rulesApplied());
+        ruleUses("rulesNotApplicable", review.rulesNotApplicable());
         out.texts("readNotJudged", review.readNotJudged());
-        out.objects("sources", review.sources(), source -> out.text("id", source.id()).text("title", source.title())
-                .text("seen", source.seen()));
+        sources(review.sources());
         out.texts("cautions", review.cautions());
         if (!review.inService().isEmpty()) {
-            out.object("inService", () -> new InServiceWriter(out).write(review.inService()));
+            out.object("inService");
+            new InServiceWriter(out).write(review.inService());
+            out.end();
         }
         // left out where nobody has decided, as in every review before there were dispositions: their hashes still hold
         if (!review.dispositions().isEmpty()) {
-            out.objects("dispositions", review.dispositions(), this::disposition);
+            dispositions(review.dispositions());
         }
     }
 
-    private void disposition(Disposition one) {
-        out.text("finding", one.finding()).text("rule", one.rule()).text("feature", one.feature())
-                .text("decision", one.decision().word()).text("reason", one.reason()).text("by", one.by())
-                .text("decided", one.decided()).text("owner", one.owner()).text("due", one.due());
-        one.closure().ifPresent(closure -> out.object("closure", () -> out.text("evidence", closure.evidence())
-                .text("by", closure.by()).text("on", closure.on())));
+    private void features(List<FeatureReview> features) {
+        out.list("features");
+        for (FeatureReview feature : features) {
+            out.item().text("id", feature.id()).text("what", feature.what()).object("factors");
+            for (FactorJudgement one : feature.factors()) {
+                out.text(one.factor().word(), one.state().word());
+            }
+            out.end().object("reasons");
+            for (FactorJudgement one : feature.factors()) {
+                out.texts(one.factor().word(), one.reasons());
+            }
+            out.end();
+            directions(feature.directions());
+            out.end();
+        }
+        out.end();
     }
 
-    private void feature(FeatureReview feature) {
-        out.text("id", feature.id()).text("what", feature.what());
-        out.object("factors", () -> judgements(feature)
-                .forEach(one -> out.text(one.factor().word(), one.state().word())));
-        out.object("reasons", () -> judgements(feature)
-                .forEach(one -> out.texts(one.factor().word(), one.reasons())));
-        feature.governing().ifPresent(this::direction);
-        List<DirectionReview> others = feature.directions().stream().skip(1).toList();
-        out.objects("otherDirections", others, this::direction);
-    }
-
-    private static Stream<FactorJudgement> judgements(FeatureReview feature) {
-        return feature.factors().stream();
+    /** The governing direction comes first and stands with the feature itself. */
+    private void directions(List<DirectionReview> directions) {
+        if (!directions.isEmpty()) {
+            direction(directions.get(0));
+        }
+        out.list("otherDirections");
+        for (int i = 1; i < directions.size(); i++) {
+            out.item();
+            direction(directions.get(i));
+            out.end();
+        }
+        out.end();
     }
 
     private void direction(DirectionReview direction) {
         SustainedStress sustained = direction.sustained();
-        out.object("sustainedStress", () -> {
-            out.text("direction", sustained.direction().name());
-            amount(sustained.total(), "");
-            out.objects("parts", sustained.parts(), part -> contribution(part, sustained.total().unit()));
-        });
-        direction.threshold().ifPresent(threshold -> out.object("threshold", () -> threshold(threshold)));
-        direction.utilisation().ifPresent(ratio -> out.object("utilisation", () -> amount(ratio, RATIO)));
-    }
-
-    private void contribution(Contribution part, String unit) {
-        out.text("source", part.source());
-        amount(part.amount(), unit);
-        out.text("calculation", part.calculation());
+        out.object("sustainedStress").text("direction", sustained.direction().name());
+        amount(sustained.total(), "");
+        out.list("parts");
+        for (Contribution part : sustained.parts()) {
+            out.item().text("source", part.source());
+            amount(part.amount(), sustained.total().unit());
+            out.text("calculation", part.calculation()).end();
+        }
+        out.end().end();
+        if (direction.threshold().isPresent()) {
+            threshold(direction.threshold().get());
+        }
+        if (direction.utilisation().isPresent()) {
+            out.object("utilisation");
+            amount(direction.utilisation().get(), RATIO);
+            out.end();
+        }
     }
 
     private void threshold(Threshold threshold) {
+        out.object("threshold");
         amount(threshold.amount(), "");
         Citation source = threshold.source();
         out.number("factor", threshold.factor()).text("kind", threshold.kind())
-                .text("source", source.id() + BAR + source.clause() + BAR + source.status().word());
+                .text("source", source.id() + BAR + source.clause() + BAR + source.status().word()).end();
     }
 
     private void amount(Amount amount, String understood) {
@@ -134,99 +148,181 @@ final class ReviewWriter {
         out.number("value", amount.value()).number("low", amount.low()).number("high", amount.high());
     }
 
-    private void finding(Finding finding) {
-        out.text("id", finding.id()).text("rule", finding.rule()).text("grade", finding.grade().word())
-                .text("factor", finding.factor().word()).text("feature", finding.feature())
-                .text("title", finding.title()).text("statement", finding.statement())
-                .texts("evidence", finding.evidence()).text("why", finding.why()).texts("remedies", finding.remedies());
-        citations("sources", finding.sources());
-        out.objects("at", finding.at(), this::location);
-        out.texts("foldedIn", finding.foldedIn()).truth("needsConfirmation", finding.needsConfirmation());
+    private void findings(List<Finding> findings) {
+        out.list("findings");
+        for (Finding finding : findings) {
+            out.item().text("id", finding.id()).text("rule", finding.rule()).text("grade", finding.grade().word())
+                    .text("factor", finding.factor().word()).text("feature", finding.feature())
+                    .text("title", finding.title()).text("statement", finding.statement())
+                    .texts("evidence", finding.evidence()).text("why", finding.why())
+                    .texts("remedies", finding.remedies());
+            citations(finding.sources());
+            out.list("at");
+            for (Location at : finding.at()) {
+                location(out.item(), at);
+                out.end();
+            }
+            out.end().texts("foldedIn", finding.foldedIn()).truth("needsConfirmation", finding.needsConfirmation()).end();
+        }
+        out.end();
     }
 
-    private void question(Question question) {
-        out.text("id", question.id()).text("rule", question.rule()).text("role", word(question.role()))
-                .text("factor", question.factor().word()).text("feature", question.feature())
-                .text("text", question.text()).text("why", question.why()).text("standIn", question.standIn())
-                .truth("decisive", question.decisive()).text("outlook", question.outlook());
-        out.objects("answers", question.answers(), answer -> out.text("answer", answer.words())
-                .text("verdict", answer.verdict().name()).text("effect", answer.effect())
-                .patch("change", answer.change()));
-        out.text("findOut", question.findOut()).object("at", () -> location(question.at()));
+    private void questions(List<Question> questions) {
+        out.list("questions");
+        for (Question question : questions) {
+            out.item().text("id", question.id()).text("rule", question.rule()).text("role", word(question.role()))
+                    .text("factor", question.factor().word()).text("feature", question.feature())
+                    .text("text", question.text()).text("why", question.why()).text("standIn", question.standIn())
+                    .truth("decisive", question.decisive()).text("outlook", question.outlook()).list("answers");
+            for (Answer answer : question.answers()) {
+                out.item().text("answer", answer.words()).text("verdict", answer.verdict().name())
+                        .text("effect", answer.effect()).patch("change", answer.change()).end();
+            }
+            out.end().text("findOut", question.findOut());
+            location(out.object("at"), question.at());
+            out.end().end();
+        }
+        out.end();
     }
 
-    private void assumption(Assumption assumption) {
-        out.text("id", assumption.id()).text("text", assumption.text()).text("effect", word(assumption.effect()));
-        citations("sources", assumption.sources());
+    private void assumptions(List<Assumption> assumptions) {
+        out.list("assumptions");
+        for (Assumption assumption : assumptions) {
+            out.item().text("id", assumption.id()).text("text", assumption.text())
+                    .text("effect", word(assumption.effect()));
+            citations(assumption.sources());
+            out.end();
+        }
+        out.end();
     }
 
-    private void calculation(Calculation calculation) {
-        Computed computed = calculation.computed();
-        out.text("id", calculation.id()).text("feature", calculation.feature()).text("kind", computed.id())
-                .text("title", computed.title()).text("unit", computed.unit().symbol());
+    private void computations(List<Calculation> calculations) {
+        out.list("computations");
+        for (Calculation calculation : calculations) {
+            out.item().text("id", calculation.id()).text("feature", calculation.feature());
+            computed(calculation.computed());
+            out.end();
+        }
+        out.end();
+    }
+
+    private void computed(Computed computed) {
+        out.text("kind", computed.id()).text("title", computed.title()).text("unit", computed.unit().symbol());
         band(computed.value());
-        out.text("equation", computed.equation());
-        out.objects("inputs", computed.inputs(), this::input);
-        out.objects("steps", computed.steps(), this::step);
-        out.text("rangeBasis", computed.rangeBasis());
-        out.object("validity", () -> out.truth("inside", computed.validity().inside())
-                .text("statement", computed.validity().statement()));
-        citations("sources", computed.sources());
-        out.texts("notes", computed.notes());
-        out.objects("profiles", computed.profiles(), profile -> out.text("name", profile.name())
-                .text("xUnit", profile.xUnit().symbol()).text("yUnit", profile.yUnit().symbol())
-                .numbers("x", profile.x()).numbers("y", profile.y()));
-    }
-
-    private void input(Computed.Input input) {
-        out.text("symbol", input.symbol()).text("meaning", input.meaning()).text("unit", input.unit().symbol());
-        band(input.value());
-        out.text("origin", input.origin());
-        input.source().ifPresent(source -> out.object("source", () -> citation(source)));
-    }
-
-    private void step(Computed.Step step) {
-        out.text("symbol", step.symbol()).text("meaning", step.meaning()).text("unit", step.unit().symbol());
-        band(step.value());
+        out.text("equation", computed.equation()).list("inputs");
+        for (Computed.Input input : computed.inputs()) {
+            out.item().text("symbol", input.symbol()).text("meaning", input.meaning())
+                    .text("unit", input.unit().symbol());
+            band(input.value());
+            out.text("origin", input.origin());
+            if (input.source().isPresent()) {
+                citation(out.object("source"), input.source().get());
+                out.end();
+            }
+            out.end();
+        }
+        out.end().list("steps");
+        for (Computed.Step step : computed.steps()) {
+            out.item().text("symbol", step.symbol()).text("meaning", step.meaning()).text("unit", step.unit().symbol());
+            band(step.value());
+            out.end();
+        }
+        out.end().text("rangeBasis", computed.rangeBasis());
+        out.object("validity").truth("inside", computed.validity().inside())
+                .text("statement", computed.validity().statement()).end();
+        citations(computed.sources());
+        out.texts("notes", computed.notes()).list("profiles");
+        for (Computed.Profile profile : computed.profiles()) {
+            out.item().text("name", profile.name()).text("xUnit", profile.xUnit().symbol())
+                    .text("yUnit", profile.yUnit().symbol()).numbers("x", profile.x()).numbers("y", profile.y()).end();
+        }
+        out.end();
     }
 
     private void band(Band band) {
         out.number("value", band.value()).number("low", band.low()).number("high", band.high());
     }
 
-    private void materialLine(MaterialLine line) {
-        out.text("subject", line.subject()).text("word", line.word()).text("meaning", line.meaning())
-                .truth("governs", line.governs()).object("source", () -> citation(line.source()));
+    private void material(List<MaterialLine> lines) {
+        out.list("material");
+        for (MaterialLine line : lines) {
+            out.item().text("subject", line.subject()).text("word", line.word()).text("meaning", line.meaning())
+                    .truth("governs", line.governs());
+            citation(out.object("source"), line.source());
+            out.end().end();
+        }
+        out.end();
     }
 
-    private void routeLine(RouteLine line) {
-        out.text("op", line.op()).text("entered", line.entered()).text("operation", line.operation())
-                .texts("at", line.at()).text("effect", line.effect()).texts("breaches", line.breaches())
-                .whole("proposed", line.proposed());
+    private void route(List<RouteLine> lines) {
+        out.list("route");
+        for (RouteLine line : lines) {
+            out.item().text("op", line.op()).text("entered", line.entered()).text("operation", line.operation())
+                    .texts("at", line.at()).text("effect", line.effect()).texts("breaches", line.breaches())
+                    .whole("proposed", line.proposed()).end();
+        }
+        out.end();
     }
 
-    private void statedLine(StatedLine line) {
-        out.text("path", line.path()).text("value", line.value()).text("si", line.si()).text("note", line.note());
+    private void stated(List<StatedLine> lines) {
+        out.list("stated");
+        for (StatedLine line : lines) {
+            out.item().text("path", line.path()).text("value", line.value()).text("si", line.si())
+                    .text("note", line.note()).end();
+        }
+        out.end();
     }
 
-    private void ruleUse(RuleUse use) {
-        out.text("rule", use.rule()).text("title", use.title()).text("reason", use.reason());
+    private void ruleUses(String key, List<RuleUse> uses) {
+        out.list(key);
+        for (RuleUse use : uses) {
+            out.item().text("rule", use.rule()).text("title", use.title()).text("reason", use.reason()).end();
+        }
+        out.end();
     }
 
-    private void citations(String key, Collection<Citation> citations) {
-        out.objects(key, citations, this::citation);
+    private void sources(List<SourceLine> sources) {
+        out.list("sources");
+        for (SourceLine source : sources) {
+            out.item().text("id", source.id()).text("title", source.title()).text("seen", source.seen()).end();
+        }
+        out.end();
     }
 
-    private void citation(Citation citation) {
+    private void dispositions(List<Disposition> dispositions) {
+        out.list("dispositions");
+        for (Disposition one : dispositions) {
+            out.item().text("finding", one.finding()).text("rule", one.rule()).text("feature", one.feature())
+                    .text("decision", one.decision().word()).text("reason", one.reason()).text("by", one.by())
+                    .text("decided", one.decided()).text("owner", one.owner()).text("due", one.due());
+            if (one.closure().isPresent()) {
+                Disposition.Closure closure = one.closure().get();
+                out.object("closure").text("evidence", closure.evidence()).text("by", closure.by())
+                        .text("on", closure.on()).end();
+            }
+            out.end();
+        }
+        out.end();
+    }
+
+    private void citations(List<Citation> citations) {
+        out.list("sources");
+        for (Citation citation : citations) {
+            citation(out.item(), citation);
+            out.end();
+        }
+        out.end();
+    }
+
+    private static void citation(JsonOut out, Citation citation) {
         out.text("id", citation.id()).text("clause", citation.clause()).text("status", citation.status().word());
     }
 
-    private void location(Location at) {
+    private static void location(JsonOut out, Location at) {
         out.text("path", at.path()).whole("line", at.line()).whole("column", at.column());
     }
 
-    static String word(Enum<?> constant) {
+    private static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT);
     }
-
 }

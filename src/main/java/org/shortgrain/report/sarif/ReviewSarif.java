@@ -3,18 +3,20 @@ package org.shortgrain.report.sarif;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.shortgrain.part.Location;
 import org.shortgrain.report.json.JsonOut;
+import org.shortgrain.review.Answer;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
+import org.shortgrain.review.RuleUse;
+import org.shortgrain.terms.Citation;
 
 /**
  * Writes a review as one SARIF run.
@@ -32,12 +34,14 @@ public final class ReviewSarif {
 
     private final Review review;
     private final JsonOut out;
+    private final String uri;
     private final List<String> rules = new ArrayList<>();
     private final Fingerprints fingerprints;
 
     private ReviewSarif(Review review, JsonOut out) {
         this.review = review;
         this.out = out;
+        this.uri = URLEncoder.encode(review.input().file(), StandardCharsets.UTF_8).replace("+", "%20");
         this.fingerprints = new Fingerprints(review.part().number());
     }
 
@@ -47,124 +51,165 @@ public final class ReviewSarif {
      * @param review the review
      */
     public static byte[] bytes(Review review) {
-        return JsonOut.bytes(out -> new ReviewSarif(review, out).write());
+        return new ReviewSarif(review, new JsonOut()).written();
     }
 
-    private void write() {
-        out.text("$schema", SCHEMA).text("version", "2.1.0");
-        out.objects("runs", List.of(review), one -> run());
+    private byte[] written() {
+        out.text("$schema", SCHEMA).text("version", "2.1.0").list("runs").item();
+        tool();
+        input();
+        results();
+        out.object("properties").text("verdict", review.verdict().name()).texts("because", review.because())
+                .text("contentHash", review.contentHash()).end();
+        return out.end().end().bytes();
     }
 
-    private void run() {
-        out.object("tool", () -> {
-            out.object("driver", this::driver);
-            out.objects("extensions", List.of(review.rulebook()), one -> rulebook());
-        });
-        out.object("automationDetails", () -> out.text("id", review.part().number() + "/" + review.part().revision()));
-        out.objects("invocations", List.of(review), one -> out.truth("executionSuccessful", true));
-        out.objects("artifacts", List.of(review.input()), input -> {
-            out.object("location", () -> out.text("uri", uri()));
-            out.texts("roles", List.of("analysisTarget"));
-            out.object("hashes", () -> out.text("sha-256", input.sha256()));
-        });
-        out.text("columnKind", "unicodeCodePoints");
-        Stream<Result> findings = review.findings().stream().map(Result::of);
-        Stream<Result> questions = review.questions().stream().map(Result::of);
-        out.objects("results", Stream.concat(findings, questions).toList(), this::result);
-        out.object("properties", () -> out.text("verdict", review.verdict().name())
-                .texts("because", review.because()).text("contentHash", review.contentHash()));
-    }
-
-    private void driver() {
-        out.text("name", "Shortgrain").text("version", review.tool().version());
-        out.objects("rules", List.of(MINIMUM), id -> out.text("id", id).object("shortDescription",
-                () -> out.text("text", "A field of the minimum set of a description holds no answer")));
+    private void tool() {
+        out.object("tool").object("driver").text("name", "Shortgrain").text("version", review.tool().version());
+        out.list("rules").item().text("id", MINIMUM);
+        message("shortDescription", "A field of the minimum set of a description holds no answer");
+        out.end().end().end();
+        out.list("extensions").item();
+        rulebook();
+        out.end().end().end();
     }
 
     private void rulebook() {
-        out.text("name", "rulebook").text("version", review.rulebook().edition());
+        out.text("name", "rulebook").text("version", review.rulebook().edition()).list("rules");
+        for (Descriptor one : descriptors()) {
+            rules.add(one.id());
+            out.item().text("id", one.id());
+            if (one.title().isPresent()) {
+                message("shortDescription", one.title().get());
+            }
+            if (one.why().isPresent()) {
+                message("fullDescription", one.why().get());
+            }
+            out.end();
+        }
+        out.end().object("properties").text("sha256", review.rulebook().sha256()).end();
+    }
+
+    /** Rules that the review names, each as the first that names it describes it. */
+    private Collection<Descriptor> descriptors() {
         Map<String, Descriptor> described = new LinkedHashMap<>();
-        review.findings().forEach(one -> described.putIfAbsent(one.rule(),
-                new Descriptor(one.rule(), Optional.of(one.title()), Optional.of(one.why()))));
-        Stream.concat(review.rulesApplied().stream(), review.rulesNotApplicable().stream())
-                .forEach(one -> described.putIfAbsent(one.rule(),
-                        new Descriptor(one.rule(), Optional.of(one.title()), Optional.empty())));
-        review.questions().stream().flatMap(one -> one.rule().stream())
-                .forEach(id -> described.putIfAbsent(id, new Descriptor(id, Optional.empty(), Optional.empty())));
-        rules.addAll(described.keySet());
-        out.objects("rules", described.values(), one -> {
-            out.text("id", one.id());
-            one.title().ifPresent(text -> out.object("shortDescription", () -> out.text("text", text)));
-            one.why().ifPresent(text -> out.object("fullDescription", () -> out.text("text", text)));
-        });
-        out.object("properties", () -> out.text("sha256", review.rulebook().sha256()));
+        for (Finding one : review.findings()) {
+            described.putIfAbsent(one.rule(), new Descriptor(one.rule(), Optional.of(one.title()), Optional.of(one.why())));
+        }
+        for (List<RuleUse> uses : List.of(review.rulesApplied(), review.rulesNotApplicable())) {
+            for (RuleUse one : uses) {
+                described.putIfAbsent(one.rule(), new Descriptor(one.rule(), Optional.of(one.title()), Optional.empty()));
+            }
+        }
+        for (Question one : review.questions()) {
+            if (one.rule().isPresent()) {
+                String id = one.rule().get();
+                described.putIfAbsent(id, new Descriptor(id, Optional.empty(), Optional.empty()));
+            }
+        }
+        return described.values();
     }
 
     private record Descriptor(String id, Optional<String> title, Optional<String> why) {
     }
 
-    private void result(Result result) {
-        out.text("ruleId", result.rule().orElse(MINIMUM));
-        out.object("rule", () -> {
-            out.text("id", result.rule().orElse(MINIMUM))
-                    .whole("index", result.rule().map(rules::indexOf).orElse(0));
-            result.rule().ifPresent(id -> out.object("toolComponent", () -> out.whole("index", 0)));
-        });
-        out.text("kind", result.kind()).text("level", result.level());
-        out.object("message", () -> out.text("text", result.message()));
-        out.objects("locations", result.at(), at -> location(at, result.feature()));
-        out.object("fingerprints", () -> out.text(Fingerprints.NAME, fingerprints.next(result.identity())));
-        out.object("properties", () -> result.properties().accept(out));
+    private void input() {
+        out.object("automationDetails").text("id", review.part().number() + "/" + review.part().revision()).end();
+        out.list("invocations").item().truth("executionSuccessful", true).end().end();
+        out.list("artifacts").item().object("location").text("uri", uri).end();
+        out.texts("roles", List.of("analysisTarget"));
+        out.object("hashes").text("sha-256", review.input().sha256()).end().end().end();
+        out.text("columnKind", "unicodeCodePoints");
     }
 
-    private void location(Location at, Optional<String> feature) {
-        out.object("physicalLocation", () -> {
-            out.object("artifactLocation", () -> out.text("uri", uri()).whole("index", 0));
+    private void results() {
+        out.list("results");
+        for (Finding finding : review.findings()) {
+            finding(finding);
+        }
+        for (Question question : review.questions()) {
+            question(question);
+        }
+        out.end();
+    }
+
+    private void finding(Finding finding) {
+        out.item();
+        rule(Optional.of(finding.rule()));
+        out.text("kind", finding.grade() == Grade.QUESTION ? "open" : "fail").text("level", level(finding.grade()));
+        message("message", finding.statement());
+        locations(finding.at(), finding.feature());
+        fingerprint(List.of(finding.rule(), finding.feature().orElse("")));
+        out.object("properties").text("number", finding.id()).text("grade", finding.grade().word())
+                .text("factor", finding.factor().word()).texts("evidence", finding.evidence())
+                .texts("remedies", finding.remedies()).texts("foldedIn", finding.foldedIn())
+                .texts("sources", sources(finding)).truth("needsConfirmation", finding.needsConfirmation()).end();
+        out.end();
+    }
+
+    private static List<String> sources(Finding finding) {
+        List<String> sources = new ArrayList<>();
+        for (Citation source : finding.sources()) {
+            sources.add(source.id() + ", " + source.clause() + " (" + source.status().word() + ")");
+        }
+        return sources;
+    }
+
+    private static String level(Grade grade) {
+        return switch (grade) {
+            case OBJECTION -> "error";
+            case CONDITION -> "warning";
+            case ADVICE -> "note";
+            case QUESTION -> "none";
+        };
+    }
+
+    private void question(Question question) {
+        out.item();
+        rule(question.rule());
+        out.text("kind", "open").text("level", "none");
+        message("message", question.text() + " " + question.why());
+        locations(List.of(question.at()), question.feature());
+        fingerprint(List.of(question.rule().orElse(MINIMUM), question.feature().orElse(""),
+                question.at().path().replaceAll("/\\d+(?=/|$)", "/*")));
+        List<String> answers = new ArrayList<>();
+        for (Answer answer : question.answers()) {
+            answers.add(answer.says());
+        }
+        out.object("properties").text("number", question.id()).text("factor", question.factor().word())
+                .truth("decisive", question.decisive()).texts("answers", answers).end();
+        out.end();
+    }
+
+    /** Rules of the rulebook lie in its component; what the minimum set asks is the tool's own. */
+    private void rule(Optional<String> rule) {
+        String id = rule.orElse(MINIMUM);
+        out.text("ruleId", id).object("rule").text("id", id).whole("index", rule.isPresent() ? rules.indexOf(id) : 0);
+        if (rule.isPresent()) {
+            out.object("toolComponent").whole("index", 0).end();
+        }
+        out.end();
+    }
+
+    private void message(String key, String text) {
+        out.object(key).text("text", text).end();
+    }
+
+    private void locations(List<Location> places, Optional<String> feature) {
+        out.list("locations");
+        for (Location at : places) {
+            out.item().object("physicalLocation");
+            out.object("artifactLocation").text("uri", uri).whole("index", 0).end();
             if (at.line() > 0) {
-                out.object("region", () -> out.whole("startLine", at.line()).whole("startColumn", at.column()));
+                out.object("region").whole("startLine", at.line()).whole("startColumn", at.column()).end();
             }
-        });
-        out.objects("logicalLocations", List.of(at), one -> out.text("name", feature)
-                .text("fullyQualifiedName", one.path()));
+            out.end().list("logicalLocations").item().text("name", feature).text("fullyQualifiedName", at.path()).end().end();
+            out.end();
+        }
+        out.end();
     }
 
-    private String uri() {
-        return URLEncoder.encode(review.input().file(), StandardCharsets.UTF_8).replace("+", "%20");
-    }
-
-    /** What a finding and a question have in common in SARIF. */
-    private record Result(Optional<String> rule, String kind, String level, String message, Optional<String> feature,
-            List<Location> at, List<String> identity, Consumer<JsonOut> properties) {
-
-        static Result of(Finding finding) {
-            boolean open = finding.grade() == Grade.QUESTION;
-            return new Result(Optional.of(finding.rule()), open ? "open" : "fail", level(finding.grade()),
-                    finding.statement(), finding.feature(), finding.at(),
-                    List.of(finding.rule(), finding.feature().orElse("")),
-                    out -> out.text("number", finding.id()).text("grade", finding.grade().word())
-                            .text("factor", finding.factor().word()).texts("evidence", finding.evidence())
-                            .texts("remedies", finding.remedies()).texts("foldedIn", finding.foldedIn())
-                            .texts("sources", finding.sources().stream().map(source -> source.id() + ", "
-                                    + source.clause() + " (" + source.status().word() + ")").toList())
-                            .truth("needsConfirmation", finding.needsConfirmation()));
-        }
-
-        static Result of(Question question) {
-            return new Result(question.rule(), "open", "none", question.text() + " " + question.why(),
-                    question.feature(), List.of(question.at()),
-                    List.of(question.rule().orElse(MINIMUM), question.feature().orElse(""),
-                            question.at().path().replaceAll("/\\d+(?=/|$)", "/*")),
-                    out -> out.text("number", question.id()).text("factor", question.factor().word())
-                            .truth("decisive", question.decisive()).texts("answers", question.answers().stream().map(org.shortgrain.review.Answer::says).toList()));
-        }
-
-        private static String level(Grade grade) {
-            return switch (grade) {
-                case OBJECTION -> "error";
-                case CONDITION -> "warning";
-                case ADVICE -> "note";
-                case QUESTION -> "none";
-            };
-        }
+    private void fingerprint(List<String> identity) {
+        out.object("fingerprints").text(Fingerprints.NAME, fingerprints.next(identity)).end();
     }
 }

@@ -112,6 +112,16 @@ class ReviewJsonTest {
         assertNotEquals(review.contentHash(), ReviewJson.contentHash(SampleReview.bare()));
     }
 
+    @Test
+    void aReviewSealedWithItsBytesIsWrittenAsByItself() {
+        for (Review review : List.of(SampleReview.full(), SampleReview.bare())) {
+            SealedReview sealed = SealedReview.of(review);
+            assertEquals(ReviewJson.sealed(review), sealed.review());
+            assertEquals(new String(ReviewJson.bytes(sealed.review()), StandardCharsets.UTF_8),
+                    new String(sealed.json(), StandardCharsets.UTF_8));
+        }
+    }
+
     private static Review with(Review review, String tool, String date) {
         return new Review(new Review.Tool(tool), review.rulebook(), review.input(), review.contentHash(), review.part(),
                 review.purpose(), review.preparedBy(), date, review.verdict(), review.because(), review.features(),
