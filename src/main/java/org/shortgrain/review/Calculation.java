@@ -11,4 +11,13 @@ import org.shortgrain.mechanics.Computed;
  * @param computed the number with its inputs, method and sources
  */
 public record Calculation(String id, Optional<String> feature, Computed computed) {
+
+    /**
+     * {@return whether it was computed for a feature}
+     *
+     * @param name id of the feature
+     */
+    public boolean isOf(String name) {
+        return feature.isPresent() && feature.get().equals(name);
+    }
 }

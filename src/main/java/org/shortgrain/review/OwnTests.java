@@ -25,6 +25,19 @@ public record OwnTests(String feature, String scope, List<Point> points, Optiona
     }
 
     /**
+     * {@return how many specimens cracked, or did not}
+     *
+     * @param cracked which of the two
+     */
+    public int count(boolean cracked) {
+        int count = 0;
+        for (Point point : points) {
+            count += point.cracked() == cracked ? 1 : 0;
+        }
+        return count;
+    }
+
+    /**
      * One specimen.
      *
      * @param stress  stress (MPa)

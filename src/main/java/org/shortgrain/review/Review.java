@@ -136,7 +136,12 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
      * @param id its number in this report
      */
     public Optional<Disposition> disposition(String id) {
-        return dispositions.stream().filter(one -> one.finding().equals(id)).findFirst();
+        for (Disposition one : dispositions) {
+            if (one.finding().equals(id)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 
     /** {@return the objections on which nobody has decided} */
@@ -169,7 +174,12 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
      * @param id number, such as C-01
      */
     public Optional<Calculation> calculation(String id) {
-        return computations.stream().filter(one -> one.id().equals(id)).findFirst();
+        for (Calculation one : computations) {
+            if (one.id().equals(id)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -178,7 +188,11 @@ public record Review(Tool tool, RulebookId rulebook, InputId input, String conte
      * @param grade the grade
      */
     public long count(Grade grade) {
-        return findings.stream().filter(one -> one.grade() == grade).count();
+        long count = 0;
+        for (Finding finding : findings) {
+            count += finding.grade() == grade ? 1 : 0;
+        }
+        return count;
     }
 
     /**

@@ -42,15 +42,25 @@ final class AnnexPages {
     /** The values of one group of the description in a row, in the order entered. */
     private static Block values(Report report) {
         Map<String, List<StatedLine>> groups = new LinkedHashMap<>();
-        report.review().stated()
-                .forEach(line -> groups.computeIfAbsent(group(line.path()), key -> new ArrayList<>()).add(line));
+        for (StatedLine line : report.review().stated()) {
+            String group = group(line.path());
+            groups.putIfAbsent(group, new ArrayList<>());
+            groups.get(group).add(line);
+        }
         Set<String> named = new HashSet<>();
         List<Block.Row> rows = new ArrayList<>();
-        groups.forEach((group, lines) -> {
-            List<String> anchors = lines.stream().map(StatedLine::path).filter(named::add).map(Links::value).toList();
-            List<Text> values = lines.stream().map(line -> value(report, group, line)).toList();
-            rows.add(new Block.Row(List.of(Block.Cell.of(group), Block.Cell.of(Links.joined(values, "; "))), anchors));
-        });
+        for (Map.Entry<String, List<StatedLine>> group : groups.entrySet()) {
+            List<String> anchors = new ArrayList<>();
+            List<Text> values = new ArrayList<>();
+            for (StatedLine line : group.getValue()) {
+                if (named.add(line.path())) {
+                    anchors.add(Links.value(line.path()));
+                }
+                values.add(value(report, group.getKey(), line));
+            }
+            rows.add(new Block.Row(List.of(Block.Cell.of(group.getKey()), Block.Cell.of(Links.joined(values, "; "))),
+                    anchors));
+        }
         return new Block.Table(List.of(report.column(Label.COLUMN_PATH, 23), report.column(Label.COLUMN_ENTERED, 77)),
                 Block.Headings.TOP_AND_SIDE, rows).dense();
     }
@@ -75,8 +85,12 @@ final class AnnexPages {
     /** {@return a value without its numbers, which is its units and the words between them} */
     private static String units(String value) {
         StringBuilder units = new StringBuilder();
-        value.chars().filter(c -> !Character.isDigit(c) && " .+-".indexOf(c) < 0)
-                .forEach(c -> units.append((char) c));
+        for (int i = 0; i < value.length(); i++) {
+            char c = value.charAt(i);
+            if (!Character.isDigit(c) && " .+-".indexOf(c) < 0) {
+                units.append(c);
+            }
+        }
         return units.toString();
     }
 

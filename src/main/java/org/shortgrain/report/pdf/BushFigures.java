@@ -21,11 +21,13 @@ final class BushFigures {
         if (!computed.id().equals(BORE_HOOP)) {
             return List.of();
         }
-        Optional<Double> hole = input(computed, "D_hole").or(() -> input(computed, "d"));
+        Optional<Double> hole = input(computed, "D_hole");
+        if (hole.isEmpty()) {
+            hole = input(computed, "d");
+        }
         Optional<Double> outer = input(computed, "do");
         Optional<Double> bore = input(computed, "di");
-        Optional<Computed.Step> interference = computed.steps().stream()
-                .filter(step -> step.symbol().equals("delta0")).findFirst();
+        Optional<Computed.Step> interference = step(computed, "delta0");
         if (hole.isEmpty() || outer.isEmpty() || bore.isEmpty() || interference.isEmpty()
                 || bore.get() >= hole.get() || hole.get() >= outer.get()) {
             return List.of();
@@ -35,8 +37,21 @@ final class BushFigures {
     }
 
     private static Optional<Double> input(Computed computed, String symbol) {
-        return computed.inputs().stream().filter(input -> input.symbol().equals(symbol))
-                .map(input -> input.value().value()).filter(Double::isFinite).findFirst();
+        for (Computed.Input input : computed.inputs()) {
+            if (input.symbol().equals(symbol) && Double.isFinite(input.value().value())) {
+                return Optional.of(input.value().value());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Computed.Step> step(Computed computed, String symbol) {
+        for (Computed.Step step : computed.steps()) {
+            if (step.symbol().equals(symbol)) {
+                return Optional.of(step);
+            }
+        }
+        return Optional.empty();
     }
 
     private static BushSection figure(Report report, Calculation calculation, double bore, double hole, double outer,
@@ -45,7 +60,7 @@ final class BushFigures {
         String range = numbers.range(interference.value(), interference.unit());
         String words = report.words(FigureWords.FIGURE_BUSH_INTERFERENCE,
                 range.isEmpty() ? numbers.value(interference.value().value(), interference.unit()) : range);
-        String place = calculation.feature().orElseGet(() -> report.words(Label.WHOLE_PART));
+        String place = report.place(calculation.feature());
         String title = report.words(FigureWords.FIGURE_BUSH, place,
                 numbers.rounded(calculation.computed().value().value(), SiUnit.PASCAL));
         String alternative = report.words(FigureWords.FIGURE_BUSH_ALTERNATIVE, numbers.value(bore, SiUnit.METRE),

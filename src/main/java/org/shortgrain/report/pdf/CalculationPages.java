@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
@@ -49,7 +48,7 @@ final class CalculationPages {
             Printed printed) {
         Computed computed = calculation.computed();
         String heading = calculation.id() + "\u2002"
-                + calculation.feature().map(feature -> feature + ": ").orElse("") + computed.title();
+                + (calculation.feature().isPresent() ? calculation.feature().get() + ": " : "") + computed.title();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, Text.of(heading), Links.calculation(calculation.id())));
         Text result = report.say(Sentence.CALCULATION_RESULT, result(report, computed));
@@ -62,7 +61,8 @@ final class CalculationPages {
             if (first == null || first.equals(calculation.id())) {
                 rows.add(input(report, calculation, input));
             } else {
-                known.computeIfAbsent(first, key -> new ArrayList<>()).add(Text.EMPTY.italic(input.symbol()));
+                known.putIfAbsent(first, new ArrayList<>());
+                known.get(first).add(Text.EMPTY.italic(input.symbol()));
             }
         }
         if (!rows.isEmpty()) {
@@ -84,8 +84,8 @@ final class CalculationPages {
     /** In one system of units: the columns would not hold two, and the result above has both. */
     private static Block.Row input(Report report, Calculation calculation, Computed.Input input) {
         Text origin = report.links().origin(input.origin(), calculation);
-        Text from = input.source().map(source -> origin.plain("; ").then(report.links().toSource(source)))
-                .orElse(origin);
+        Text from = input.source().isEmpty() ? origin
+                : origin.plain("; ").then(report.links().toSource(input.source().get()));
         return Block.Row.of(Block.Cell.of(Text.EMPTY.italic(input.symbol())), Block.Cell.of(input.meaning()),
                 Block.Cell.of(value(report, input.value(), input.unit())), Block.Cell.of(from));
     }
@@ -103,11 +103,16 @@ final class CalculationPages {
     /** Inputs that stand elsewhere, and intermediate results. */
     private static List<Text> steps(Report report, Computed computed, Map<String, List<Text>> known) {
         List<Text> parts = new ArrayList<>();
-        known.forEach((id, symbols) -> parts.add(report.say(Sentence.CALCULATION_AS_IN, Links.joined(symbols),
-                report.links().toCalculation(id))));
+        for (Map.Entry<String, List<Text>> elsewhere : known.entrySet()) {
+            parts.add(report.say(Sentence.CALCULATION_AS_IN, Links.joined(elsewhere.getValue()),
+                    report.links().toCalculation(elsewhere.getKey())));
+        }
         if (!computed.steps().isEmpty()) {
-            parts.add(named(report, Label.ROW_STEPS, Links.joined(computed.steps().stream()
-                    .map(step -> step(report, step)).toList(), "; ")));
+            List<Text> steps = new ArrayList<>();
+            for (Computed.Step step : computed.steps()) {
+                steps.add(step(report, step));
+            }
+            parts.add(named(report, Label.ROW_STEPS, Links.joined(steps, "; ")));
         }
         return parts;
     }
@@ -117,32 +122,31 @@ final class CalculationPages {
             Map<Object, String> grounds) {
         Computed computed = calculation.computed();
         List<Text> parts = new ArrayList<>();
-        UnaryOperator<Ground> once = ground -> {
-            String first = grounds.putIfAbsent(ground.said(), calculation.id());
-            return first == null ? ground : new Ground(ground.said(),
-                    report.say(Label.AS_IN, report.links().toCalculation(first)));
-        };
         parts.add(named(report, Label.ROW_RANGE_BASIS, Text.of(computed.rangeBasis())));
-        parts.add(named(report, Label.ROW_VALIDITY, once.apply(new Ground(computed.validity(),
-                here(report, computed.validity()).plain(": " + computed.validity().statement()))).text()));
+        Optional<Text> validity = saidBefore(report, computed.validity(), calculation, grounds);
+        parts.add(named(report, Label.ROW_VALIDITY, validity.isPresent() ? validity.get()
+                : here(report, computed.validity()).plain(": " + computed.validity().statement())));
         if (!computed.sources().isEmpty()) {
-            parts.add(named(report, Label.ROW_SOURCES, once.apply(new Ground(computed.sources(),
-                    Links.joined(report.links().toSources(computed.sources()), "; "))).text()));
+            Optional<Text> sources = saidBefore(report, computed.sources(), calculation, grounds);
+            parts.add(named(report, Label.ROW_SOURCES, sources.isPresent() ? sources.get()
+                    : Links.joined(report.links().toSources(computed.sources()), "; ")));
         }
         if (!computed.notes().isEmpty()) {
             parts.add(named(report, Label.ROW_NOTES, Links.joined(FindingPages.plain(computed.notes()), "; ")));
         }
-        figures.of(calculation).ifPresent(parts::add);
+        Optional<Text> drawn = figures.of(calculation);
+        if (drawn.isPresent()) {
+            parts.add(drawn.get());
+        }
         return parts;
     }
 
-    /**
-     * A ground on which a number rests.
-     *
-     * @param said what is said, to know it again
-     * @param text how it is printed
-     */
-    private record Ground(Object said, Text text) {
+    /** A ground that an earlier calculation stated already leads there; one that is new is remembered. */
+    private static Optional<Text> saidBefore(Report report, Object ground, Calculation calculation,
+            Map<Object, String> grounds) {
+        String first = grounds.putIfAbsent(ground, calculation.id());
+        return first == null ? Optional.empty()
+                : Optional.of(report.say(Label.AS_IN, report.links().toCalculation(first)));
     }
 
     private static Text named(Report report, Label label, Text text) {

@@ -1,7 +1,6 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +40,7 @@ final class ClosingPages {
             boolean decided = !Decisions.on(report, group.ids()).isEmpty();
             if (decided || finding.grade() == Grade.OBJECTION || finding.grade() == Grade.CONDITION) {
                 rows.add(action(report, group.ids(), report.links().toFindings(group.ids()).plain(" ").then(report.badge(finding.grade())),
-                        finding.remedies().stream().findFirst().orElse(finding.title()),
+                        finding.remedies().isEmpty() ? finding.title() : finding.remedies().get(0),
                         report.answers(finding.factor())));
             }
         }
@@ -84,16 +83,18 @@ final class ClosingPages {
         blocks.add(report.paragraph(Sentence.LIMITS_TEXT, report.link(Section.CAUTIONS)));
         Map<Computed.Validity, List<Text>> byValidity = new LinkedHashMap<>();
         for (Calculation calculation : report.review().computations()) {
-            if (calculation.computed().validity().inside()) {
-                continue;
+            Computed.Validity validity = calculation.computed().validity();
+            if (!validity.inside()) {
+                byValidity.putIfAbsent(validity, new ArrayList<>());
+                byValidity.get(validity).add(report.links().toCalculation(calculation.id()));
             }
-            byValidity.computeIfAbsent(calculation.computed().validity(), key -> new ArrayList<>())
-                    .add(report.links().toCalculation(calculation.id()));
         }
         List<Block.Row> rows = new ArrayList<>();
-        byValidity.forEach((validity, calculations) -> rows.add(Block.Row.of(
-                Block.Cell.of(Links.joined(calculations)), Block.Cell.of(validity.statement()),
-                Block.Cell.of(CalculationPages.here(report, validity)))));
+        for (Map.Entry<Computed.Validity, List<Text>> left : byValidity.entrySet()) {
+            rows.add(Block.Row.of(Block.Cell.of(Links.joined(left.getValue())),
+                    Block.Cell.of(left.getKey().statement()),
+                    Block.Cell.of(CalculationPages.here(report, left.getKey()))));
+        }
         if (rows.isEmpty()) {
             blocks.add(report.paragraph(Sentence.LIMITS_KEPT));
         } else {
@@ -123,8 +124,12 @@ final class ClosingPages {
         if (report.options().status() == ReviewPdf.Status.DRAFT) {
             return List.of(report.heading(Section.SIGNATURES), report.paragraph(Signing.SIGNATURES_DRAFT));
         }
+        List<Block.Slot> slots = new ArrayList<>();
+        for (SignatureRole role : SignatureRole.values()) {
+            slots.add(slot(report, role));
+        }
         return List.of(report.heading(Section.SIGNATURES), report.paragraph(Signing.SIGNATURES_TEXT),
-                new Block.Signatures(Arrays.stream(SignatureRole.values()).map(role -> slot(report, role)).toList()),
+                new Block.Signatures(slots),
                 report.small(report.say(Signing.SIGNATURES_NOTE)));
     }
 

@@ -21,7 +21,9 @@ final class CrackPages {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, report.say(ServiceWords.CRACKS_TITLE), "cracks found"));
         blocks.add(report.paragraph(ServiceWords.CRACKS_TEXT));
-        cracks.forEach(crack -> blocks.addAll(blocks(report, crack)));
+        for (CrackFound crack : cracks) {
+            blocks.addAll(blocks(report, crack));
+        }
         return blocks;
     }
 
@@ -44,26 +46,35 @@ final class CrackPages {
     }
 
     private static Block factors(Report report, CrackFound crack) {
-        List<Block.Row> rows = crack.factors().stream().map(one -> Block.Row.of(Block.Cell.of(report.factor(one.factor())),
-                sentences(report, one.speaksFor()), sentences(report, one.speaksAgainst()))).toList();
+        List<Block.Row> rows = new ArrayList<>();
+        for (CrackFound.Evidence one : crack.factors()) {
+            rows.add(Block.Row.of(Block.Cell.of(report.factor(one.factor())), sentences(report, one.speaksFor()),
+                    sentences(report, one.speaksAgainst())));
+        }
         return new Block.Table(List.of(report.column(Label.COLUMN_FACTOR, 14),
                 ServicePages.column(report, ServiceWords.COLUMN_SPEAKS_FOR, 48),
                 ServicePages.column(report, ServiceWords.COLUMN_SPEAKS_AGAINST, 38)), Block.Headings.TOP_AND_SIDE, rows).dense();
     }
 
     private static Block contributions(Report report, CrackFound crack) {
-        List<Block.Row> rows = crack.contributions().stream().map(one -> Block.Row.of(Block.Cell.of(one.source()),
-                Block.Cell.of(report.numbers().value(one.amount())), Block.Cell.of(report.numbers().single().range(one.amount())),
-                Block.Cell.of(Digits.print(one.share() * PER_CENT, 2) + "\u00a0%"))).toList();
+        List<Block.Row> rows = new ArrayList<>();
+        for (CrackFound.Share one : crack.contributions()) {
+            rows.add(Block.Row.of(Block.Cell.of(one.source()), Block.Cell.of(report.numbers().value(one.amount())),
+                    Block.Cell.of(report.numbers().single().range(one.amount())),
+                    Block.Cell.of(Digits.print(one.share() * PER_CENT, 2) + "\u00a0%")));
+        }
         return new Block.Table(List.of(report.column(Label.COLUMN_CAUSE, 44), report.numberColumn(Label.COLUMN_VALUE, 24),
                 report.numberColumn(Label.COLUMN_RANGE, 22),
                 Block.Column.number(report.words(ServiceWords.COLUMN_SHARE), 10)), Block.Headings.TOP_AND_SIDE, rows).dense();
     }
 
     private static Block alternatives(Report report, CrackFound crack) {
-        List<Block.Row> rows = crack.alternatives().stream().map(one -> Block.Row.of(Block.Cell.of(one.name()),
-                sentences(report, one.speaksFor()), sentences(report, one.speaksAgainst()),
-                new Block.Cell(List.of(Text.of(one.decides()), report.links().toSource(one.source()))))).toList();
+        List<Block.Row> rows = new ArrayList<>();
+        for (CrackFound.Alternative one : crack.alternatives()) {
+            rows.add(Block.Row.of(Block.Cell.of(one.name()), sentences(report, one.speaksFor()),
+                    sentences(report, one.speaksAgainst()),
+                    new Block.Cell(List.of(Text.of(one.decides()), report.links().toSource(one.source())))));
+        }
         return new Block.Table(List.of(ServicePages.column(report, ServiceWords.COLUMN_MODE, 14),
                 ServicePages.column(report, ServiceWords.COLUMN_SPEAKS_FOR, 22),
                 ServicePages.column(report, ServiceWords.COLUMN_SPEAKS_AGAINST, 22),
@@ -77,8 +88,11 @@ final class CrackPages {
     }
 
     private static Block.Cell checks(Report report, List<CrackFound.Check> checks) {
-        return new Block.Cell(checks.stream().map(one -> Text.of(one.action() + ". ").then(report.links()
-                .toSource(one.source()))).toList());
+        List<Text> actions = new ArrayList<>();
+        for (CrackFound.Check one : checks) {
+            actions.add(Text.of(one.action() + ". ").then(report.links().toSource(one.source())));
+        }
+        return new Block.Cell(actions);
     }
 
     private static Block.Cell sentences(Report report, List<String> sentences) {

@@ -1,9 +1,10 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.Set;
 import org.shortgrain.part.Disposition;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -21,32 +22,48 @@ final class Decisions {
 
     /** {@return a decision with its reason and whoever took it} */
     static Text sentence(Report report, Disposition one) {
-        String by = one.by() + one.decided().map(date -> ", " + date).orElse("");
+        String by = one.by() + (one.decided().isPresent() ? ", " + one.decided().get() : "");
         return report.say(FollowUp.DECIDED, Text.of(word(one)), Text.of(one.reason()), Text.of(by));
     }
 
     /** {@return the decisions on some findings} */
     static List<Disposition> on(Report report, List<String> ids) {
-        return ids.stream().flatMap(id -> report.review().disposition(id).stream()).toList();
+        List<Disposition> decided = new ArrayList<>();
+        for (String id : ids) {
+            Optional<Disposition> one = report.review().disposition(id);
+            if (one.isPresent()) {
+                decided.add(one.get());
+            }
+        }
+        return decided;
     }
 
     /** {@return owner, then due date and decision, then closure: the cells of the table of actions} */
     static List<Block.Cell> cells(Report report, List<String> ids, Block.Cell room) {
-        List<Disposition> decided = on(report, ids);
-        return List.of(cell(decided, one -> one.owner().map(Text::of), room),
-                cell(decided, one -> Optional.of(dueAndDecision(report, one, ids.size() > 1)), room),
-                cell(decided, one -> one.closure().map(closure -> closed(report, closure)), room));
+        Set<Text> owners = new LinkedHashSet<>();
+        Set<Text> decisions = new LinkedHashSet<>();
+        Set<Text> closures = new LinkedHashSet<>();
+        for (Disposition one : on(report, ids)) {
+            if (one.owner().isPresent()) {
+                owners.add(Text.of(one.owner().get()));
+            }
+            decisions.add(dueAndDecision(report, one, ids.size() > 1));
+            if (one.closure().isPresent()) {
+                closures.add(closed(report, one.closure().get()));
+            }
+        }
+        return List.of(cell(owners, room), cell(decisions, room), cell(closures, room));
     }
 
-    private static Block.Cell cell(List<Disposition> decided, Function<Disposition, Optional<Text>> said, Block.Cell room) {
-        List<Text> texts = decided.stream().map(said).flatMap(Optional::stream).distinct().toList();
-        return texts.isEmpty() ? room : new Block.Cell(texts);
+    private static Block.Cell cell(Set<Text> texts, Block.Cell room) {
+        return texts.isEmpty() ? room : new Block.Cell(List.copyOf(texts));
     }
 
     private static Text dueAndDecision(Report report, Disposition one, boolean several) {
         Text decision = several ? report.say(FollowUp.DECISION_OF, Text.of(one.finding()), Text.of(word(one)))
                 : Text.of(word(one));
-        return one.due().map(date -> decision.plain("; ").then(report.say(FollowUp.DUE, Text.of(date)))).orElse(decision);
+        return one.due().isEmpty() ? decision
+                : decision.plain("; ").then(report.say(FollowUp.DUE, Text.of(one.due().get())));
     }
 
     private static Text closed(Report report, Disposition.Closure closure) {
@@ -59,10 +76,15 @@ final class Decisions {
 
     /** {@return a row of the diverging opinions for each rule that was overruled} */
     static List<Block.Row> overruling(Report report) {
-        return report.review().dispositions().stream().filter(Disposition::isOverruling)
-                .map(one -> Block.Row.of(Block.Cell.of(one.by()), Block.Cell.of(report.links().toFinding(one.finding())),
+        List<Block.Row> rows = new ArrayList<>();
+        for (Disposition one : report.review().dispositions()) {
+            if (one.isOverruling()) {
+                rows.add(Block.Row.of(Block.Cell.of(one.by()), Block.Cell.of(report.links().toFinding(one.finding())),
                         Block.Cell.of(report.say(FollowUp.OVERRULED, Text.of(one.rule().orElse(one.finding())),
                                 Text.of(one.reason()))),
-                        Block.Cell.of(one.decided().orElse("")))).toList();
+                        Block.Cell.of(one.decided().orElse(""))));
+            }
+        }
+        return rows;
     }
 }

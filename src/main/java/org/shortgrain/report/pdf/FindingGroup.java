@@ -2,8 +2,10 @@ package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.shortgrain.review.Finding;
 import org.shortgrain.terms.Citation;
 
@@ -23,8 +25,16 @@ record FindingGroup(List<Finding> findings) {
     /** {@return the findings in groups, each where its first finding stands} */
     static List<FindingGroup> of(List<Finding> findings) {
         Map<List<Object>, List<Finding>> groups = new LinkedHashMap<>();
-        findings.forEach(one -> groups.computeIfAbsent(shared(one), key -> new ArrayList<>()).add(one));
-        return groups.values().stream().map(List::copyOf).map(FindingGroup::new).toList();
+        for (Finding one : findings) {
+            List<Object> key = shared(one);
+            groups.putIfAbsent(key, new ArrayList<>());
+            groups.get(key).add(one);
+        }
+        List<FindingGroup> all = new ArrayList<>();
+        for (List<Finding> group : groups.values()) {
+            all.add(new FindingGroup(List.copyOf(group)));
+        }
+        return all;
     }
 
     Finding first() {
@@ -33,27 +43,45 @@ record FindingGroup(List<Finding> findings) {
 
     /** {@return the remedies that each of the findings names; other findings folded into one may bring more to it} */
     List<String> remedies() {
-        return first().remedies().stream()
-                .filter(remedy -> findings.stream().allMatch(one -> one.remedies().contains(remedy))).toList();
+        List<String> shared = new ArrayList<>(first().remedies());
+        for (Finding one : findings) {
+            shared.retainAll(one.remedies());
+        }
+        return shared;
     }
 
     /** {@return the remedies of one of the findings that the others do not share} */
     List<String> remediesOnlyOf(Finding finding) {
-        List<String> shared = remedies();
-        return finding.remedies().stream().filter(remedy -> !shared.contains(remedy)).toList();
+        List<String> own = new ArrayList<>(finding.remedies());
+        own.removeAll(remedies());
+        return own;
     }
 
     /** {@return the sources of all the findings, each once} */
     List<Citation> sources() {
-        return findings.stream().flatMap(one -> one.sources().stream()).distinct().toList();
+        Set<Citation> sources = new LinkedHashSet<>();
+        for (Finding one : findings) {
+            sources.addAll(one.sources());
+        }
+        return List.copyOf(sources);
     }
 
     List<String> ids() {
-        return findings.stream().map(Finding::id).toList();
+        List<String> ids = new ArrayList<>();
+        for (Finding one : findings) {
+            ids.add(one.id());
+        }
+        return ids;
     }
 
     /** {@return the places that are named, in the order of the findings} */
     List<String> features() {
-        return findings.stream().flatMap(one -> one.feature().stream()).distinct().toList();
+        Set<String> features = new LinkedHashSet<>();
+        for (Finding one : findings) {
+            if (one.feature().isPresent()) {
+                features.add(one.feature().get());
+            }
+        }
+        return List.copyOf(features);
     }
 }

@@ -2,6 +2,7 @@ package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.shortgrain.part.Disposition;
 import org.shortgrain.part.Location;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -29,7 +30,9 @@ final class FindingPages {
             return blocks;
         }
         blocks.add(report.paragraph(Sentence.FINDINGS_TEXT));
-        FindingGroup.of(report.review().findings()).forEach(group -> blocks.addAll(group(report, group)));
+        for (FindingGroup group : FindingGroup.of(report.review().findings())) {
+            blocks.addAll(group(report, group));
+        }
         return blocks;
     }
 
@@ -47,16 +50,20 @@ final class FindingPages {
             add(rows, report, Label.ROW_EVIDENCE, shown(report, first));
         } else {
             rows.add(report.labelled(Label.ROW_ABOUT, about(report, first)));
-            group.findings().forEach(member -> rows.add(member(report, group, member)));
+            for (Finding member : group.findings()) {
+                rows.add(member(report, group, member));
+            }
         }
         if (!first.why().isEmpty()) {
             rows.add(report.labelled(Label.ROW_WHY, Text.of(first.why())));
         }
         add(rows, report, Label.ROW_REMEDIES, numbered(group.remedies()));
         add(rows, report, Label.ROW_SOURCES, Links.joined(report.links().toSources(group.sources()), "; "));
-        List<Text> decided = Decisions.on(report, group.ids()).stream()
-                .map(one -> alone ? Decisions.sentence(report, one)
-                        : Text.of(one.finding() + AND).then(Decisions.sentence(report, one))).toList();
+        List<Text> decided = new ArrayList<>();
+        for (Disposition one : Decisions.on(report, group.ids())) {
+            Text sentence = Decisions.sentence(report, one);
+            decided.add(alone ? sentence : Text.of(one.finding() + AND).then(sentence));
+        }
         if (!decided.isEmpty()) {
             rows.add(report.labelled(FollowUp.ROW_DECIDED, decided));
         }
@@ -81,8 +88,9 @@ final class FindingPages {
     }
 
     private static Text place(Report report, Finding finding) {
-        return finding.feature().map(id -> report.links().toStress(id, id))
-                .orElseGet(() -> report.say(Label.WHOLE_PART));
+        return finding.feature().isPresent()
+                ? report.links().toStress(finding.feature().get(), finding.feature().get())
+                : report.say(Label.WHOLE_PART);
     }
 
     private static Text about(Report report, Finding finding) {
@@ -109,7 +117,11 @@ final class FindingPages {
     }
 
     static List<Text> plain(List<String> sentences) {
-        return sentences.stream().map(Text::of).toList();
+        List<Text> texts = new ArrayList<>();
+        for (String sentence : sentences) {
+            texts.add(Text.of(sentence));
+        }
+        return texts;
     }
 
     private static Text numbered(List<String> remedies) {
@@ -122,7 +134,11 @@ final class FindingPages {
     }
 
     private static List<Text> places(Report report, List<Location> places) {
-        return places.stream().map(place -> report.links().toValue(place.path()).plain(" ")
-                .then(report.say(Label.LINE, Text.of(Integer.toString(place.line()))))).toList();
+        List<Text> texts = new ArrayList<>();
+        for (Location place : places) {
+            texts.add(report.links().toValue(place.path()).plain(" ")
+                    .then(report.say(Label.LINE, Text.of(Integer.toString(place.line())))));
+        }
+        return texts;
     }
 }

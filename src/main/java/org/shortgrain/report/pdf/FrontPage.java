@@ -2,6 +2,7 @@ package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Amount;
@@ -11,6 +12,7 @@ import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
+import org.shortgrain.review.SustainedStress;
 
 /** The page that answers whether the part can be released as described, and who must do what. */
 final class FrontPage {
@@ -98,8 +100,14 @@ final class FrontPage {
 
     /** A reason that names a finding of the table below it would be read twice. */
     private static boolean isInTheTable(Report report, String because) {
-        return worstGroups(report).stream().flatMap(group -> group.ids().stream())
-                .anyMatch(id -> because.startsWith(id + " "));
+        for (FindingGroup group : worstGroups(report)) {
+            for (String id : group.ids()) {
+                if (because.startsWith(id + " ")) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static List<FindingGroup> worstGroups(Report report) {
@@ -109,9 +117,19 @@ final class FrontPage {
 
     private static Text counts(Report report) {
         Review review = report.review();
-        long decisive = review.questions().stream().filter(Question::decisive).count();
         return report.say(Sentence.COUNTS, count(review.count(Grade.OBJECTION)), count(review.count(Grade.CONDITION)),
-                count(review.questions().size()), count(decisive), count(review.count(Grade.ADVICE)));
+                count(review.questions().size()), count(decisiveQuestions(review).size()),
+                count(review.count(Grade.ADVICE)));
+    }
+
+    private static List<Question> decisiveQuestions(Review review) {
+        List<Question> decisive = new ArrayList<>();
+        for (Question question : review.questions()) {
+            if (question.decisive()) {
+                decisive.add(question);
+            }
+        }
+        return decisive;
     }
 
     private static Text count(long number) {
@@ -121,11 +139,14 @@ final class FrontPage {
     private static Block factors(Report report) {
         List<Block.Row> rows = new ArrayList<>();
         for (FeatureReview feature : report.review().features()) {
+            Optional<DirectionReview> governing = feature.governing();
             rows.add(Block.Row.of(Block.Cell.of(Text.EMPTY.bold(feature.id())),
                     Block.Cell.of(report.state(feature.material().state())),
                     Block.Cell.of(report.state(feature.stress().state())),
                     Block.Cell.of(report.state(feature.environment().state())),
-                    sustained(report, feature), threshold(report, feature), utilisation(report, feature)));
+                    governing.isPresent() ? sustained(report, feature, governing.get()) : Block.Cell.of(NOTHING),
+                    governing.isPresent() ? threshold(report, feature, governing.get()) : Block.Cell.of(NOTHING),
+                    governing.isPresent() ? utilisation(report, feature, governing.get()) : Block.Cell.of(NOTHING)));
         }
         return new Block.Table(List.of(report.column(Label.COLUMN_FEATURE, 14),
                 report.column(Label.COLUMN_MATERIAL, 12), report.column(Label.COLUMN_STRESS, 12),
@@ -134,20 +155,19 @@ final class FrontPage {
                 Block.Headings.TOP_AND_SIDE, rows);
     }
 
-    private static Block.Cell sustained(Report report, FeatureReview feature) {
-        return feature.governing().map(DirectionReview::sustained)
-                .map(sum -> amount(report, feature, sum.total(), sum.direction() + " "))
-                .orElse(Block.Cell.of(NOTHING));
+    private static Block.Cell sustained(Report report, FeatureReview feature, DirectionReview governing) {
+        SustainedStress sum = governing.sustained();
+        return amount(report, feature, sum.total(), sum.direction() + " ");
     }
 
-    private static Block.Cell threshold(Report report, FeatureReview feature) {
-        return feature.governing().flatMap(DirectionReview::threshold)
-                .map(limit -> amount(report, feature, limit.amount(), "")).orElse(Block.Cell.of(NOTHING));
+    private static Block.Cell threshold(Report report, FeatureReview feature, DirectionReview governing) {
+        return governing.threshold().isPresent()
+                ? amount(report, feature, governing.threshold().get().amount(), "") : Block.Cell.of(NOTHING);
     }
 
-    private static Block.Cell utilisation(Report report, FeatureReview feature) {
-        return feature.governing().flatMap(DirectionReview::utilisation)
-                .map(share -> amount(report, feature, share, "")).orElse(Block.Cell.of(NOTHING));
+    private static Block.Cell utilisation(Report report, FeatureReview feature, DirectionReview governing) {
+        return governing.utilisation().isPresent()
+                ? amount(report, feature, governing.utilisation().get(), "") : Block.Cell.of(NOTHING);
     }
 
     /** The number leads to its make-up, which leads to calculations, inputs and sources. */
@@ -162,14 +182,15 @@ final class FrontPage {
         if (findings.isEmpty()) {
             return List.of(report.paragraph(Sentence.NO_FINDINGS));
         }
-        List<FindingGroup> groups = worstGroups(report);
+        int shown = 0;
         List<Block.Row> rows = new ArrayList<>();
-        for (FindingGroup group : groups) {
+        for (FindingGroup group : worstGroups(report)) {
+            shown += group.findings().size();
             Finding first = group.first();
             Text name = report.links().toFindings(group.ids()).plain(" ").then(report.badge(first.grade()));
             Text title = Text.of(places(report, group) + first.title()).then(report.onPage(Links.finding(first.id())));
             rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(title),
-                    Block.Cell.of(first.remedies().stream().findFirst().orElse("")),
+                    Block.Cell.of(first.remedies().isEmpty() ? "" : first.remedies().get(0)),
                     Block.Cell.of(report.answers(first.factor()))));
         }
         List<Block> blocks = new ArrayList<>();
@@ -177,7 +198,6 @@ final class FrontPage {
         blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_FINDING, 19),
                 report.column(Label.COLUMN_WRONG, 37), report.column(Label.COLUMN_FIRST_REMEDY, 34),
                 report.column(Label.COLUMN_WHO, 10)), Block.Headings.TOP_AND_SIDE, rows));
-        int shown = groups.stream().mapToInt(group -> group.findings().size()).sum();
         if (findings.size() > shown) {
             blocks.add(report.small(report.say(Sentence.MORE_FINDINGS, count(findings.size() - shown),
                     report.link(Section.FINDINGS), report.link(Section.ACTIONS))));
@@ -197,8 +217,10 @@ final class FrontPage {
     }
 
     private static List<Block> decisive(Report report) {
-        List<Text> links = report.review().questions().stream().filter(Question::decisive)
-                .map(question -> report.links().toQuestion(question.id())).toList();
+        List<Text> links = new ArrayList<>();
+        for (Question question : decisiveQuestions(report.review())) {
+            links.add(report.links().toQuestion(question.id()));
+        }
         return links.isEmpty() ? List.of()
                 : List.of(report.paragraph(Sentence.DECISIVE_QUESTIONS, Links.joined(links)));
     }

@@ -1,9 +1,11 @@
 package org.shortgrain.report.pdf;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.shortgrain.report.pdf.ReviewFigures.Drawn;
 import org.shortgrain.report.pdf.figure.GrainSketch;
+import org.shortgrain.review.Amount;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.terms.GrainDirection;
 
@@ -18,30 +20,45 @@ final class GrainFigures {
     }
 
     static List<Drawn> of(Report report) {
-        if (!report.stated().isValue(BASIS) && AXES.stream().noneMatch(report.stated()::isValue)) {
+        boolean declared = report.stated().isValue(BASIS);
+        List<String> axes = new ArrayList<>();
+        for (String axis : AXES) {
+            boolean known = report.stated().isValue(axis);
+            declared |= known;
+            axes.add(known ? report.declared(axis) : "?");
+        }
+        if (!declared) {
             return List.of();
         }
-        Optional<FeatureReview> worst = report.review().features().stream()
-                .filter(feature -> feature.governing().isPresent())
-                .reduce((one, other) -> use(other) > use(one) ? other : one);
-        Optional<GrainDirection> pulled = worst.flatMap(FeatureReview::governing)
-                .map(direction -> direction.sustained().direction());
-        List<String> axes = AXES.stream().map(path -> report.stated().isValue(path) ? report.declared(path) : "?")
-                .toList();
+        Optional<FeatureReview> worst = worst(report);
+        Optional<GrainDirection> pulled = worst.isPresent() && worst.get().governing().isPresent()
+                ? Optional.of(worst.get().governing().get().sustained().direction()) : Optional.empty();
         String title = title(report, worst, pulled);
         String alternative = report.words(FigureWords.FIGURE_GRAIN_ALTERNATIVE, axes.get(0), axes.get(1), axes.get(2),
                 title);
         String note = report.words(FigureWords.FIGURE_GRAIN_NOTE, FrontPage.spoken(report.declared(BASIS)));
         Optional<String> parting = report.stated().isValue(PARTING)
                 ? Optional.of(report.words(FigureWords.FIGURE_GRAIN_PARTING)) : Optional.empty();
-        GrainSketch sketch = new GrainSketch(title, alternative, note, axes,
-                pulled.map(direction -> GrainSketch.Direction.valueOf(direction.name())), parting);
-        return List.of(new Drawn(sketch, Section.PART, worst.map(FeatureReview::id), Optional.empty()));
+        GrainSketch sketch = new GrainSketch(title, alternative, note, axes, pulled.isPresent()
+                ? Optional.of(GrainSketch.Direction.valueOf(pulled.get().name())) : Optional.empty(), parting);
+        return List.of(new Drawn(sketch, Section.PART,
+                worst.isPresent() ? Optional.of(worst.get().id()) : Optional.empty(), Optional.empty()));
+    }
+
+    /** The first of those whose threshold is used most. */
+    private static Optional<FeatureReview> worst(Report report) {
+        Optional<FeatureReview> worst = Optional.empty();
+        for (FeatureReview feature : report.review().features()) {
+            if (feature.governing().isPresent() && (worst.isEmpty() || use(feature) > use(worst.get()))) {
+                worst = Optional.of(feature);
+            }
+        }
+        return worst;
     }
 
     private static double use(FeatureReview feature) {
-        return feature.governing().flatMap(direction -> direction.utilisation()).map(share -> share.high())
-                .orElse(0.0);
+        Optional<Amount> share = feature.governing().orElseThrow().utilisation();
+        return share.isPresent() ? share.get().high() : 0;
     }
 
     private static String title(Report report, Optional<FeatureReview> worst, Optional<GrainDirection> pulled) {

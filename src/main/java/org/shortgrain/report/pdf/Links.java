@@ -3,11 +3,12 @@ package org.shortgrain.report.pdf;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Calculation;
+import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
@@ -27,12 +28,23 @@ final class Links {
     Links(Review review, StatedValues stated) {
         this.stated = stated;
         this.calculations = review.computations();
-        review.findings().stream().map(Finding::id).forEach(id -> places.add(finding(id)));
-        review.questions().stream().map(Question::id).forEach(id -> places.add(question(id)));
-        review.computations().stream().map(Calculation::id).forEach(id -> places.add(calculation(id)));
-        review.sources().stream().map(SourceLine::id).forEach(id -> places.add(source(id)));
-        review.features().stream().filter(feature -> !feature.directions().isEmpty())
-                .forEach(feature -> places.add(stress(feature.id())));
+        for (Finding finding : review.findings()) {
+            places.add(finding(finding.id()));
+        }
+        for (Question question : review.questions()) {
+            places.add(question(question.id()));
+        }
+        for (Calculation calculation : review.computations()) {
+            places.add(calculation(calculation.id()));
+        }
+        for (SourceLine source : review.sources()) {
+            places.add(source(source.id()));
+        }
+        for (FeatureReview feature : review.features()) {
+            if (!feature.directions().isEmpty()) {
+                places.add(stress(feature.id()));
+            }
+        }
     }
 
     static String finding(String id) {
@@ -86,8 +98,8 @@ final class Links {
 
     /** {@return a place of the description, leading to the value as read} */
     Text toValue(String path) {
-        return stated.nearest(path).map(near -> Text.EMPTY.link(path, value(near)))
-                .orElseGet(() -> Text.EMPTY.mono(path));
+        Optional<String> near = stated.nearest(path);
+        return near.isPresent() ? Text.EMPTY.link(path, value(near.get())) : Text.EMPTY.mono(path);
     }
 
     /**
@@ -101,13 +113,16 @@ final class Links {
         if (origin.startsWith("/")) {
             return toValue(origin);
         }
-        return before(into).filter(one -> one.feature().equals(into.feature())
-                        && one.computed().id().equals(origin)).reduce((first, second) -> second)
-                .map(one -> toCalculation(one.id())).orElseGet(() -> toCalculation(origin));
-    }
-
-    private Stream<Calculation> before(Calculation one) {
-        return calculations.stream().takeWhile(other -> other != one);
+        String named = origin;
+        for (Calculation one : calculations) {
+            if (one == into) {
+                break;
+            }
+            if (one.computed().id().equals(origin) && one.feature().equals(into.feature())) {
+                named = one.id();
+            }
+        }
+        return toCalculation(named);
     }
 
     Text toSource(Citation citation) {
@@ -117,7 +132,11 @@ final class Links {
 
     /** {@return citations, one below the other} */
     List<Text> toSources(List<Citation> citations) {
-        return citations.stream().map(this::toSource).toList();
+        List<Text> links = new ArrayList<>();
+        for (Citation citation : citations) {
+            links.add(toSource(citation));
+        }
+        return links;
     }
 
     /** {@return texts in one line with commas} */
@@ -139,7 +158,9 @@ final class Links {
 
     Text toFindings(List<String> ids) {
         List<Text> links = new ArrayList<>();
-        ids.forEach(id -> links.add(toFinding(id)));
+        for (String id : ids) {
+            links.add(toFinding(id));
+        }
         return joined(links);
     }
 }

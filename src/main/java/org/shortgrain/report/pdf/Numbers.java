@@ -66,7 +66,7 @@ final class Numbers {
         }
 
         double value(double si) {
-            return unit.map(known -> known.fromSi(si)).orElse(si * factor);
+            return unit.isPresent() ? unit.get().fromSi(si) : si * factor;
         }
     }
 

@@ -2,7 +2,6 @@ package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Contribution;
@@ -82,27 +81,30 @@ final class PartPages {
         List<Text> texts = new ArrayList<>();
         for (FeatureReview feature : report.review().features()) {
             for (DirectionReview direction : feature.directions()) {
-                Text text = report.links().toStress(feature.id() + ", " + direction.sustained().direction(),
-                        feature.id()).plain(": ");
-                text = text.plain(direction.sustained().parts().stream()
-                        .map(part -> contribution(report, part)).collect(Collectors.joining("; ")));
-                texts.add(text);
+                List<String> parts = new ArrayList<>();
+                for (Contribution part : direction.sustained().parts()) {
+                    parts.add(part.source() + " " + report.numbers().value(part.amount()));
+                }
+                texts.add(report.links().toStress(feature.id() + ", " + direction.sustained().direction(), feature.id())
+                        .plain(": ").plain(String.join("; ", parts)));
             }
         }
         return texts.isEmpty() ? List.of(Text.of(report.words(Sentence.STRESS_NONE))) : texts;
     }
 
-    private static String contribution(Report report, Contribution part) {
-        return part.source() + " " + report.numbers().value(part.amount());
-    }
-
     private static Text welds(Report report) {
         Review review = report.review();
         List<String> welds = new ArrayList<>();
-        review.route().stream().filter(line -> line.operation().contains(WELD) || line.entered().contains(WELD))
-                .map(RouteLine::entered).forEach(welds::add);
-        review.features().stream().filter(feature -> feature.what().contains(WELD)).map(FeatureReview::id)
-                .forEach(welds::add);
+        for (RouteLine line : review.route()) {
+            if (line.operation().contains(WELD) || line.entered().contains(WELD)) {
+                welds.add(line.entered());
+            }
+        }
+        for (FeatureReview feature : review.features()) {
+            if (feature.what().contains(WELD)) {
+                welds.add(feature.id());
+            }
+        }
         return welds.isEmpty() ? report.say(Sentence.FORM_WELDMENTS_NONE) : Text.of(String.join("; ", welds));
     }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
 import org.shortgrain.report.pdf.ReviewFigures.Drawn;
 import org.shortgrain.report.pdf.figure.PocketAttitudes;
@@ -18,27 +18,33 @@ final class PocketFigures {
     private static final String WATER = "water.";
     private static final String DEPTH = "-depth";
     private static final String VOLUME = "-volume";
+    private static final Optional<String> YES = Optional.of("true");
 
     private PocketFigures() {
     }
 
     static List<Drawn> of(Report report, FeatureReview feature) {
         StatedValues stated = report.stated();
-        Optional<String> drainage = stated.feature(feature.id()).map(path -> path + "/drainage");
-        Optional<Double> length = drainage.flatMap(path -> stated.quantity(path + "/length"));
-        Optional<Double> depth = drainage.flatMap(path -> stated.quantity(path + "/depth"));
-        Optional<PocketAttitudes.Opening> opening = drainage.flatMap(path -> opening(stated, path));
+        Optional<String> place = stated.feature(feature.id());
+        if (place.isEmpty()) {
+            return List.of();
+        }
+        String drainage = place.get() + "/drainage";
+        Optional<Double> length = stated.quantity(drainage + "/length");
+        Optional<Double> depth = stated.quantity(drainage + "/depth");
+        Optional<PocketAttitudes.Opening> opening = opening(stated, drainage);
         if (length.isEmpty() || depth.isEmpty() || opening.isEmpty() || length.get() <= 0 || depth.get() <= 0) {
             return List.of();
         }
-        List<Held> held = held(stated, drainage.get());
+        List<Held> held = held(stated, drainage);
         if (held.isEmpty()) {
             return List.of();
         }
         PocketAttitudes figure = figure(report, feature.id(), new Pocket(length.get(), depth.get(), opening.get(),
-                drain(stated, drainage.get(), length.get(), held.get(0))), held);
+                drain(stated, drainage, length.get(), held.get(0))), held);
+        Optional<Calculation> water = computed(report, feature.id(), DEPTH);
         return List.of(new Drawn(figure, Section.FIGURES, Optional.of(feature.id()),
-                computed(report, feature.id(), DEPTH).map(Calculation::id)));
+                water.isPresent() ? Optional.of(water.get().id()) : Optional.empty()));
     }
 
     /** An attitude as declared, under the key of the description. */
@@ -52,17 +58,26 @@ final class PocketFigures {
 
     /** The last calculation of that kind at a place: after the drains, where there are any. */
     private static Optional<Calculation> computed(Report report, String feature, String quantity) {
-        return report.review().computations().stream()
-                .filter(one -> one.feature().filter(feature::equals).isPresent()
-                        && one.computed().id().startsWith(WATER) && one.computed().id().endsWith(quantity))
-                .reduce((first, second) -> second);
+        Optional<Calculation> last = Optional.empty();
+        for (Calculation one : report.review().computations()) {
+            if (one.isOf(feature) && one.computed().id().startsWith(WATER) && one.computed().id().endsWith(quantity)) {
+                last = Optional.of(one);
+            }
+        }
+        return last;
     }
 
     /** What a calculation of the water found for one attitude, at the most. */
     private static Optional<Double> most(Report report, String feature, String quantity, Held held) {
-        return computed(report, feature, quantity).stream().flatMap(one -> one.computed().steps().stream())
-                .filter(step -> step.meaning().endsWith(" " + held.computedAs())).map(step -> step.value().high())
-                .findFirst();
+        Optional<Calculation> computed = computed(report, feature, quantity);
+        if (computed.isPresent()) {
+            for (Computed.Step step : computed.get().computed().steps()) {
+                if (step.meaning().endsWith(" " + held.computedAs())) {
+                    return Optional.of(step.value().high());
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** A pocket as declared, lengths in m. */
@@ -83,8 +98,10 @@ final class PocketFigures {
     private static List<Held> held(StatedValues stated, String drainage) {
         List<Held> held = new ArrayList<>();
         for (String name : ATTITUDES) {
-            stated.quantity(drainage + "/attitude/" + name + "/pitch")
-                    .ifPresent(pitch -> held.add(new Held(name, Math.toDegrees(pitch))));
+            Optional<Double> pitch = stated.quantity(drainage + "/attitude/" + name + "/pitch");
+            if (pitch.isPresent()) {
+                held.add(new Held(name, Math.toDegrees(pitch.get())));
+            }
         }
         return held;
     }
@@ -97,40 +114,44 @@ final class PocketFigures {
         if (stated.under(hole).isEmpty()) {
             return Optional.empty();
         }
-        boolean lowest = stated.entered(hole + "/at_lowest_point").filter("true"::equals).isPresent();
-        boolean open = stated.entered(hole + "/path_continues").filter("true"::equals).isPresent();
+        boolean lowest = stated.entered(hole + "/at_lowest_point").equals(YES);
+        boolean open = stated.entered(hole + "/path_continues").equals(YES);
         double low = first.pitch() >= 0 ? 0 : length;
         Optional<Double> near = stated.quantity(hole + "/from_low_end");
         double radius = stated.quantity(hole + "/diameter").orElse(0.0) / 2;
-        double fromLow = near.map(edge -> edge + radius).orElse(lowest ? 0 : length / 2);
+        double fromLow = near.isPresent() ? near.get() + radius : lowest ? 0 : length / 2;
         return Optional.of(new PocketAttitudes.Drain(Math.abs(low - fromLow), open));
     }
 
     private static PocketAttitudes figure(Report report, String place, Pocket pocket, List<Held> held) {
         Numbers numbers = report.numbers();
-        List<PocketAttitudes.Attitude> bare = held.stream().map(one -> new PocketAttitudes.Attitude(
-                report.words(FigureWords.FIGURE_POCKET_ATTITUDE, one.name(), Digits.print(one.pitch(), 3) + "\u00b0"),
-                one.pitch(), "", most(report, place, DEPTH, one))).toList();
+        List<PocketAttitudes.Attitude> bare = new ArrayList<>();
+        for (Held one : held) {
+            bare.add(new PocketAttitudes.Attitude(report.words(FigureWords.FIGURE_POCKET_ATTITUDE, one.name(),
+                    Digits.print(one.pitch(), 3) + "\u00b0"), one.pitch(), "", most(report, place, DEPTH, one)));
+        }
         PocketAttitudes drawn = pocket(pocket, "", "", "", bare);
         List<PocketAttitudes.Attitude> said = new ArrayList<>();
+        List<String> told = new ArrayList<>();
         boolean holds = false;
         for (int i = 0; i < bare.size(); i++) {
             PocketAttitudes.Attitude attitude = bare.get(i);
             Held one = held.get(i);
-            boolean wet = attitude.depth().map(deep -> deep > 0).orElse(!drawn.water(attitude).isEmpty());
+            boolean wet = attitude.depth().isPresent() ? attitude.depth().get() > 0 : !drawn.water(attitude).isEmpty();
             holds |= wet;
-            Optional<String> found = attitude.depth().filter(deep -> deep > 0)
-                    .flatMap(deep -> most(report, place, VOLUME, one).map(volume -> report.words(
-                            FigureWords.FIGURE_POCKET_ATTITUDE_COMPUTED, numbers.rounded(deep, SiUnit.METRE),
-                            numbers.rounded(volume, SiUnit.CUBIC_METRE))));
-            said.add(new PocketAttitudes.Attitude(attitude.name(), attitude.pitch(),
-                    found.orElseGet(() -> words(report, pocket, wet)), attitude.depth()));
+            Optional<Double> volume = most(report, place, VOLUME, one);
+            String words = attitude.depth().isPresent() && wet && volume.isPresent()
+                    ? report.words(FigureWords.FIGURE_POCKET_ATTITUDE_COMPUTED,
+                            numbers.rounded(attitude.depth().get(), SiUnit.METRE),
+                            numbers.rounded(volume.get(), SiUnit.CUBIC_METRE))
+                    : words(report, pocket, wet);
+            said.add(new PocketAttitudes.Attitude(attitude.name(), attitude.pitch(), words, attitude.depth()));
+            told.add(attitude.name() + ": " + words);
         }
         String title = report.words(holds ? FigureWords.FIGURE_POCKET_HOLDS : FigureWords.FIGURE_POCKET_DRAINS, place);
         String alternative = report.words(FigureWords.FIGURE_POCKET_ALTERNATIVE,
                 numbers.value(pocket.length(), SiUnit.METRE), numbers.value(pocket.depth(), SiUnit.METRE),
-                said.stream().map(attitude -> attitude.name() + ": " + attitude.holds())
-                        .collect(Collectors.joining("; ")));
+                String.join("; ", told));
         return pocket(pocket, title, alternative, report.words(FigureWords.FIGURE_POCKET_NOTE), said);
     }
 

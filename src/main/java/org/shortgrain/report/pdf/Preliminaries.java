@@ -1,13 +1,15 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Set;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.FeatureReview;
+import org.shortgrain.review.Finding;
 import org.shortgrain.review.Review;
 
 /** Cautions, scope, inputs and assumptions: what must be known before a finding is used. */
@@ -26,19 +28,25 @@ final class Preliminaries {
     }
 
     private static List<Block> cautions(Report report) {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(report.heading(Section.CAUTIONS));
-        blocks.add(report.paragraph(Sentence.CAUTIONS_TEXT));
-        blocks.add(new Block.Items(true, report.review().cautions().stream()
-                .filter(caution -> !isWarning(report, caution)).map(Text::of).toList()));
-        return blocks;
+        List<Text> cautions = new ArrayList<>();
+        for (String caution : report.review().cautions()) {
+            if (!isWarning(report, caution)) {
+                cautions.add(Text.of(caution));
+            }
+        }
+        return List.of(report.heading(Section.CAUTIONS), report.paragraph(Sentence.CAUTIONS_TEXT),
+                new Block.Items(true, cautions));
     }
 
     /** {@return the warnings among the cautions, which stand on page one as well} */
     static List<Block> warnings(Report report) {
         String label = report.words(Label.WARNING_LABEL);
-        List<Text> warnings = report.review().cautions().stream().filter(caution -> isWarning(report, caution))
-                .map(caution -> Text.of(caution.substring(label.length()).replaceFirst("^[.:]? *", ""))).toList();
+        List<Text> warnings = new ArrayList<>();
+        for (String caution : report.review().cautions()) {
+            if (isWarning(report, caution)) {
+                warnings.add(Text.of(caution.substring(label.length()).replaceFirst("^[.:]? *", "")));
+            }
+        }
         return warnings.isEmpty() ? List.of() : List.of(new Block.Callout(label, Inline.Frame.SOLID, warnings));
     }
 
@@ -48,21 +56,30 @@ final class Preliminaries {
 
     private static List<Block> scope(Report report) {
         Review review = report.review();
-        String places = review.features().stream().map(FeatureReview::id).collect(Collectors.joining(", "));
-        int rules = review.rulesApplied().size() + review.rulesNotApplicable().size()
-                + (int) review.findings().stream().map(finding -> finding.rule()).distinct().count();
+        List<String> places = new ArrayList<>();
+        for (FeatureReview feature : review.features()) {
+            places.add(feature.id());
+        }
+        Set<String> broken = new HashSet<>();
+        for (Finding finding : review.findings()) {
+            broken.add(finding.rule());
+        }
+        int rules = review.rulesApplied().size() + review.rulesNotApplicable().size() + broken.size();
         List<Block> blocks = new ArrayList<>();
         blocks.add(report.heading(Section.SCOPE));
         blocks.add(report.paragraph(Sentence.SCOPE_TEXT, Text.of(FrontPage.spoken(review.purpose())),
                 places.isEmpty() ? Text.of(report.words(Label.WHOLE_PART))
-                        : report.say(Sentence.SCOPE_PLACES, Text.of(places)),
+                        : report.say(Sentence.SCOPE_PLACES, Text.of(String.join(", ", places))),
                 Text.of(review.part().number()), Text.of(Integer.toString(rules)),
                 Text.of(review.rulebook().edition())));
         blocks.add(report.paragraph(Sentence.SCOPE_NOT));
         blocks.add(report.paragraph(Sentence.SCOPE_FORMS));
         if (!review.readNotJudged().isEmpty()) {
-            blocks.add(report.paragraph(Sentence.SCOPE_UNJUDGED,
-                    Links.joined(review.readNotJudged().stream().map(Text.EMPTY::mono).toList())));
+            List<Text> keys = new ArrayList<>();
+            for (String key : review.readNotJudged()) {
+                keys.add(Text.EMPTY.mono(key));
+            }
+            blocks.add(report.paragraph(Sentence.SCOPE_UNJUDGED, Links.joined(keys)));
         }
         return blocks;
     }

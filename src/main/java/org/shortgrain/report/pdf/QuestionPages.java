@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -31,11 +30,16 @@ final class QuestionPages {
     /** What each rule asks, in one run for each reason: the list is looked up, not read. */
     private static List<Block> asked(Report report) {
         List<Block> blocks = begun(report, Sentence.RULES_APPLIED, "rules applied", report.review().rulesApplied());
-        byReason(report.review().rulesApplied()).forEach((reason, rules) -> {
-            blocks.add(fine(same(report, reason, rules)));
-            bySubject(rules).forEach((subject, some) -> blocks.add(fine(Text.EMPTY.bold(subject).plain(" ")
-                    .then(Links.joined(some.stream().map(QuestionPages::numberAndTitle).toList(), " \u00b7 ")))));
-        });
+        for (Map.Entry<String, List<RuleUse>> reason : byReason(report.review().rulesApplied()).entrySet()) {
+            blocks.add(fine(same(report, reason.getKey(), reason.getValue())));
+            for (Map.Entry<String, List<RuleUse>> subject : bySubject(reason.getValue()).entrySet()) {
+                List<Text> rules = new ArrayList<>();
+                for (RuleUse rule : subject.getValue()) {
+                    rules.add(Text.EMPTY.bold(number(rule)).plain("\u00a0").plain(rule.title()));
+                }
+                blocks.add(fine(Text.EMPTY.bold(subject.getKey()).plain(" ").then(Links.joined(rules, " \u00b7 "))));
+            }
+        }
         return blocks;
     }
 
@@ -43,8 +47,9 @@ final class QuestionPages {
     private static List<Block> notApplicable(Report report) {
         List<RuleUse> all = report.review().rulesNotApplicable();
         List<Block> blocks = begun(report, Sentence.RULES_NOT_APPLICABLE, "rules not applicable", all);
-        byReason(all).forEach((reason, rules) -> blocks.add(fine(same(report, reason, rules)
-                .plain(": " + numbers(rules)))));
+        for (Map.Entry<String, List<RuleUse>> reason : byReason(all).entrySet()) {
+            blocks.add(fine(same(report, reason.getKey(), reason.getValue()).plain(": " + numbers(reason.getValue()))));
+        }
         return blocks;
     }
 
@@ -67,7 +72,11 @@ final class QuestionPages {
 
     private static Map<String, List<RuleUse>> bySubject(List<RuleUse> rules) {
         Map<String, List<RuleUse>> bySubject = new LinkedHashMap<>();
-        rules.forEach(rule -> bySubject.computeIfAbsent(subject(rule.rule()), key -> new ArrayList<>()).add(rule));
+        for (RuleUse rule : rules) {
+            String subject = subject(rule.rule());
+            bySubject.putIfAbsent(subject, new ArrayList<>());
+            bySubject.get(subject).add(rule);
+        }
         return bySubject;
     }
 
@@ -77,16 +86,20 @@ final class QuestionPages {
         return dash < 0 ? rule : rule.substring(0, dash);
     }
 
-    private static Text numberAndTitle(RuleUse rule) {
-        return Text.EMPTY.bold(rule.rule().substring(rule.rule().lastIndexOf('-') + 1)).plain("\u00a0")
-                .plain(rule.title());
+    private static String number(RuleUse rule) {
+        return rule.rule().substring(rule.rule().lastIndexOf('-') + 1);
     }
 
     private static String numbers(List<RuleUse> rules) {
-        return bySubject(rules).entrySet().stream().map(some -> some.getKey() + " " + some.getValue().stream()
-                        .map(rule -> rule.rule().substring(rule.rule().lastIndexOf('-') + 1))
-                        .collect(Collectors.joining(", ")))
-                .collect(Collectors.joining("; "));
+        List<String> subjects = new ArrayList<>();
+        for (Map.Entry<String, List<RuleUse>> subject : bySubject(rules).entrySet()) {
+            List<String> numbers = new ArrayList<>();
+            for (RuleUse rule : subject.getValue()) {
+                numbers.add(number(rule));
+            }
+            subjects.add(subject.getKey() + " " + String.join(", ", numbers));
+        }
+        return String.join("; ", subjects);
     }
 
     private static Map<String, List<RuleUse>> byReason(List<RuleUse> rules) {
@@ -94,7 +107,8 @@ final class QuestionPages {
         for (RuleUse rule : rules) {
             String reason = rule.reason().endsWith(".") ? rule.reason().substring(0, rule.reason().length() - 1)
                     : rule.reason();
-            byReason.computeIfAbsent(reason, key -> new ArrayList<>()).add(rule);
+            byReason.putIfAbsent(reason, new ArrayList<>());
+            byReason.get(reason).add(rule);
         }
         return byReason;
     }
@@ -118,8 +132,14 @@ final class QuestionPages {
     }
 
     private static List<String> answers(Question question) {
-        return question.answers().isEmpty() ? List.of(question.outlook())
-                : question.answers().stream().map(Answer::says).toList();
+        if (question.answers().isEmpty()) {
+            return List.of(question.outlook());
+        }
+        List<String> answers = new ArrayList<>();
+        for (Answer answer : question.answers()) {
+            answers.add(answer.says());
+        }
+        return answers;
     }
 
     private static Text weight(Report report, Question question) {
@@ -130,9 +150,11 @@ final class QuestionPages {
     private static List<Text> asked(Report report, Question question) {
         List<Text> texts = new ArrayList<>();
         texts.add(Text.of(question.text()));
-        texts.add(Text.of(question.feature().orElseGet(() -> report.words(Label.WHOLE_PART)) + ", ")
+        texts.add(Text.of(report.place(question.feature()) + ", ")
                 .then(report.links().toValue(question.at().path())));
-        question.standIn().ifPresent(standIn -> texts.add(report.say(Label.MEANWHILE, Text.of(standIn))));
+        if (question.standIn().isPresent()) {
+            texts.add(report.say(Label.MEANWHILE, Text.of(question.standIn().get())));
+        }
         return texts;
     }
 }

@@ -2,6 +2,7 @@ package org.shortgrain.report.pdf;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.shortgrain.report.pdf.tagged.Attachment;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Inline;
@@ -115,7 +116,13 @@ record Report(Review review, List<Attachment> attachments, ReviewPdf.Options opt
 
     /** {@return a declared value, or the words for a key that is absent} */
     String declared(String path) {
-        return stated.entered(path).orElseGet(() -> words(Label.NOT_DECLARED));
+        Optional<String> entered = stated.entered(path);
+        return entered.isPresent() ? entered.get() : words(Label.NOT_DECLARED);
+    }
+
+    /** {@return the feature, or the words for the whole part} */
+    String place(Optional<String> feature) {
+        return feature.isPresent() ? feature.get() : words(Label.WHOLE_PART);
     }
 
     /** {@return the page on which a place lies, for readers of the printed sheet} */

@@ -50,7 +50,9 @@ final class ReviewFigures {
     }
 
     private void addAll(List<Drawn> drawn) {
-        drawn.forEach(figure -> placed.add(new Placed(placed.size() + 1, figure)));
+        for (Drawn figure : drawn) {
+            placed.add(new Placed(placed.size() + 1, figure));
+        }
     }
 
     /** {@return the figures that stand in a section} */
@@ -78,14 +80,24 @@ final class ReviewFigures {
 
     /** {@return links to the figures of a feature, if there are any} */
     Optional<Text> about(String feature) {
-        return links(placed.stream().filter(figure -> figure.drawn().feature().filter(feature::equals).isPresent())
-                .toList());
+        List<Placed> about = new ArrayList<>();
+        for (Placed figure : placed) {
+            if (figure.drawn().feature().equals(Optional.of(feature))) {
+                about.add(figure);
+            }
+        }
+        return links(about);
     }
 
     /** {@return links to the figures of a calculation, if there are any} */
     Optional<Text> of(Calculation calculation) {
-        return links(placed.stream()
-                .filter(figure -> figure.drawn().calculation().filter(calculation.id()::equals).isPresent()).toList());
+        List<Placed> drawn = new ArrayList<>();
+        for (Placed figure : placed) {
+            if (figure.drawn().calculation().equals(Optional.of(calculation.id()))) {
+                drawn.add(figure);
+            }
+        }
+        return links(drawn);
     }
 
     private Optional<Text> links(List<Placed> figures) {

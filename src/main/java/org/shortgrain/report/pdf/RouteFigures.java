@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.shortgrain.report.pdf.ReviewFigures.Drawn;
 import org.shortgrain.report.pdf.figure.RouteStrip;
 import org.shortgrain.review.Finding;
@@ -29,33 +28,60 @@ final class RouteFigures {
             steps.add(new RouteStrip.Step(line.op(), name + at, line.effect(), breach(report, line)));
         }
         Optional<RouteStrip.Proposed> proposed = proposed(report, steps);
-        String alternative = report.words(FigureWords.FIGURE_ROUTE_ALTERNATIVE, steps.stream()
-                .map(step -> name(step) + step.breach().map(why -> " (" + why + ")").orElse(""))
-                .collect(Collectors.joining("; "))) + proposed.map(order -> " " + order.caption() + ": "
-                        + order.steps().stream().map(RouteFigures::name).collect(Collectors.joining("; ")) + ".").orElse("");
-        RouteStrip strip = new RouteStrip(title(report, steps, proposed), alternative,
+        RouteStrip strip = new RouteStrip(title(report, steps, proposed), alternative(report, steps, proposed),
                 report.words(FigureWords.FIGURE_ROUTE_NOTE), steps, proposed);
         return List.of(new Drawn(strip, Section.ROUTE, Optional.empty(), Optional.empty()));
     }
 
+    private static String alternative(Report report, List<RouteStrip.Step> steps,
+            Optional<RouteStrip.Proposed> proposed) {
+        List<String> told = new ArrayList<>();
+        for (RouteStrip.Step step : steps) {
+            told.add(name(step) + (step.breach().isPresent() ? " (" + step.breach().get() + ")" : ""));
+        }
+        String card = report.words(FigureWords.FIGURE_ROUTE_ALTERNATIVE, String.join("; ", told));
+        if (proposed.isEmpty()) {
+            return card;
+        }
+        List<String> names = new ArrayList<>();
+        for (RouteStrip.Step step : proposed.get().steps()) {
+            names.add(name(step));
+        }
+        return card + " " + proposed.get().caption() + ": " + String.join("; ", names) + ".";
+    }
+
     private static String title(Report report, List<RouteStrip.Step> steps, Optional<RouteStrip.Proposed> proposed) {
-        List<RouteStrip.Step> wrong = steps.stream().filter(step -> step.breach().isPresent()).toList();
+        List<RouteStrip.Step> wrong = new ArrayList<>();
+        for (RouteStrip.Step step : steps) {
+            if (step.breach().isPresent()) {
+                wrong.add(step);
+            }
+        }
         if (wrong.isEmpty() && proposed.isEmpty()) {
             return report.words(FigureWords.FIGURE_ROUTE_RIGHT);
         }
-        String order = proposed.map(cured -> report.words(FigureWords.FIGURE_ROUTE_ORDER, numbers(cured.steps())))
-                .orElse("");
-        List<RouteStrip.Step> named = wrong.isEmpty() ? proposed.map(RouteFigures::moved).orElse(List.of()) : wrong;
+        String order = proposed.isEmpty() ? ""
+                : report.words(FigureWords.FIGURE_ROUTE_ORDER, numbers(proposed.get().steps()));
+        List<RouteStrip.Step> named = wrong.isEmpty() ? moved(proposed.get()) : wrong;
         return report.words(FigureWords.FIGURE_ROUTE_WRONG, numbers(named), order);
     }
 
     private static List<RouteStrip.Step> moved(RouteStrip.Proposed proposed) {
-        return proposed.moved().stream().sorted().map(proposed.steps()::get).toList();
+        List<RouteStrip.Step> moved = new ArrayList<>();
+        for (int place = 0; place < proposed.steps().size(); place++) {
+            if (proposed.moved().contains(place)) {
+                moved.add(proposed.steps().get(place));
+            }
+        }
+        return moved;
     }
 
     private static String numbers(List<RouteStrip.Step> steps) {
-        return steps.stream().map(step -> step.number().isEmpty() ? step.name() : step.number())
-                .collect(Collectors.joining(", "));
+        List<String> numbers = new ArrayList<>();
+        for (RouteStrip.Step step : steps) {
+            numbers.add(step.number().isEmpty() ? step.name() : step.number());
+        }
+        return String.join(", ", numbers);
     }
 
     private static String name(RouteStrip.Step step) {
@@ -64,12 +90,23 @@ final class RouteFigures {
 
     /** The same operations in the order that the review proposes, where it is not the card's. */
     private static Optional<RouteStrip.Proposed> proposed(Report report, List<RouteStrip.Step> steps) {
-        List<Integer> places = report.review().route().stream().map(RouteLine::proposed).toList();
-        List<Integer> order = new ArrayList<>();
-        for (int place = 0; place < places.size(); place++) {
-            order.add(places.indexOf(place));
+        List<Integer> places = new ArrayList<>();
+        for (RouteLine line : report.review().route()) {
+            places.add(line.proposed());
         }
-        if (order.contains(-1) || order.equals(order.stream().sorted().toList())) {
+        List<Integer> order = new ArrayList<>();
+        List<RouteStrip.Step> cured = new ArrayList<>();
+        boolean same = true;
+        for (int place = 0; place < places.size(); place++) {
+            int from = places.indexOf(place);
+            if (from < 0) {
+                return Optional.empty();
+            }
+            order.add(from);
+            cured.add(steps.get(from));
+            same &= from == place;
+        }
+        if (same) {
             return Optional.empty();
         }
         Set<Integer> moved = new HashSet<>();
@@ -78,22 +115,36 @@ final class RouteFigures {
                 moved.add(place);
             }
         }
-        return Optional.of(new RouteStrip.Proposed(report.words(FigureWords.FIGURE_ROUTE_PROPOSED),
-                order.stream().map(steps::get).toList(), moved));
+        return Optional.of(new RouteStrip.Proposed(report.words(FigureWords.FIGURE_ROUTE_PROPOSED), cured, moved));
     }
 
     /** An operation has moved forwards when one that stands before it on the card follows it here. */
     private static boolean isMoved(List<Integer> order, int place) {
-        return order.subList(place + 1, order.size()).stream().anyMatch(later -> later < order.get(place));
+        for (int later : order.subList(place + 1, order.size())) {
+            if (later < order.get(place)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Optional<String> breach(Report report, RouteLine line) {
         if (line.breaches().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(line.breaches().stream()
-                .map(id -> id + " " + report.review().findings().stream().filter(finding -> finding.id().equals(id))
-                        .map(Finding::title).findFirst().orElse(""))
-                .collect(Collectors.joining("; ")));
+        List<String> breaches = new ArrayList<>();
+        for (String id : line.breaches()) {
+            breaches.add(id + " " + title(report, id));
+        }
+        return Optional.of(String.join("; ", breaches));
+    }
+
+    private static String title(Report report, String finding) {
+        for (Finding one : report.review().findings()) {
+            if (one.id().equals(finding)) {
+                return one.title();
+            }
+        }
+        return "";
     }
 }

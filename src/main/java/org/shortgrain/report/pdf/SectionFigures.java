@@ -1,7 +1,7 @@
 package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.shortgrain.mechanics.Computed;
@@ -10,6 +10,9 @@ import org.shortgrain.report.pdf.ReviewFigures.Drawn;
 import org.shortgrain.report.pdf.figure.Point;
 import org.shortgrain.report.pdf.figure.StressThroughSection;
 import org.shortgrain.review.Calculation;
+import org.shortgrain.review.Contribution;
+import org.shortgrain.review.DirectionReview;
+import org.shortgrain.review.FeatureReview;
 import org.shortgrain.terms.GrainDirection;
 
 /** Residual stress through the section before and after machining, for calculations that carry the curves. */
@@ -29,8 +32,7 @@ final class SectionFigures {
         if (!governs(report, calculation)) {
             return List.of();
         }
-        Optional<Computed.Profile> before = computed.profiles().stream()
-                .filter(profile -> profile.name().startsWith(BEFORE)).findFirst();
+        Optional<Computed.Profile> before = before(computed);
         Optional<Computed.Profile> after = governing(computed);
         if (before.isEmpty() || after.isEmpty()) {
             return List.of();
@@ -41,16 +43,44 @@ final class SectionFigures {
 
     /** Drawn is what counts in the governing direction of its feature: more figures would hide it. */
     private static boolean governs(Report report, Calculation calculation) {
-        return report.review().features().stream().flatMap(feature -> feature.governing().stream())
-                .flatMap(direction -> direction.sustained().parts().stream())
-                .anyMatch(part -> part.calculation().filter(calculation.id()::equals).isPresent());
+        for (FeatureReview feature : report.review().features()) {
+            Optional<DirectionReview> governing = feature.governing();
+            if (governing.isEmpty()) {
+                continue;
+            }
+            for (Contribution part : governing.get().sustained().parts()) {
+                if (part.calculation().isPresent() && part.calculation().get().equals(calculation.id())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static Optional<Computed.Profile> before(Computed computed) {
+        for (Computed.Profile profile : computed.profiles()) {
+            if (profile.name().startsWith(BEFORE)) {
+                return Optional.of(profile);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Of the ways in which the part may give, the one whose stress at the new surface is the result. */
     private static Optional<Computed.Profile> governing(Computed computed) {
-        return computed.profiles().stream().filter(profile -> profile.name().startsWith(AFTER)
-                        && !profile.y().isEmpty())
-                .min(Comparator.comparingDouble(profile -> Math.abs(profile.y().get(0) - computed.value().value())));
+        Optional<Computed.Profile> nearest = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
+        for (Computed.Profile profile : computed.profiles()) {
+            if (!profile.name().startsWith(AFTER) || profile.y().isEmpty()) {
+                continue;
+            }
+            double off = Math.abs(profile.y().get(0) - computed.value().value());
+            if (nearest.isEmpty() || off < least) {
+                nearest = Optional.of(profile);
+                least = off;
+            }
+        }
+        return nearest;
     }
 
     private static StressThroughSection figure(Report report, Calculation calculation, Computed.Profile before,
@@ -59,11 +89,11 @@ final class SectionFigures {
         Numbers numbers = report.numbers();
         double depth = after.x().get(0);
         double thickness = before.x().get(before.x().size() - 1);
-        String place = calculation.feature().orElseGet(() -> report.words(Label.WHOLE_PART));
+        String place = report.place(calculation.feature());
         String stress = numbers.rounded(Math.abs(computed.value().value()), SiUnit.PASCAL);
         String title = report.words(title(computed, after), place + direction(computed), stress);
-        double lowest = before.y().stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        double highest = before.y().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        double lowest = Collections.min(before.y());
+        double highest = Collections.max(before.y());
         String alternative = report.words(FigureWords.FIGURE_SECTION_ALTERNATIVE,
                 numbers.rounded(thickness, SiUnit.METRE), computed.title(), numbers.rounded(lowest, SiUnit.PASCAL),
                 numbers.rounded(highest, SiUnit.PASCAL), numbers.rounded(depth, SiUnit.METRE), stress);

@@ -1,6 +1,7 @@
 package org.shortgrain.report.pdf;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,17 +21,21 @@ final class StatedValues {
     private final Map<String, StatedLine> byPath = new LinkedHashMap<>();
 
     StatedValues(List<StatedLine> lines) {
-        lines.forEach(line -> byPath.putIfAbsent(line.path(), line));
+        for (StatedLine line : lines) {
+            byPath.putIfAbsent(line.path(), line);
+        }
     }
 
     /** {@return the value as entered, also none and unknown; empty if the key is absent} */
     Optional<String> entered(String path) {
-        return Optional.ofNullable(byPath.get(path)).map(StatedLine::value);
+        StatedLine line = byPath.get(path);
+        return line == null ? Optional.empty() : Optional.of(line.value());
     }
 
     /** {@return whether a value, not none and not unknown, is declared} */
     boolean isValue(String path) {
-        return entered(path).filter(value -> !NO_VALUE.contains(value)).isPresent();
+        StatedLine line = byPath.get(path);
+        return line != null && !NO_VALUE.contains(line.value());
     }
 
     /** {@return a quantity in SI units; empty for a range, a word, or an absent key} */
@@ -39,25 +44,41 @@ final class StatedValues {
         if (!matcher.matches()) {
             return Optional.empty();
         }
-        return Unit.of(matcher.group(2).strip()).map(unit -> unit.toSi(new BigDecimal(matcher.group(1))));
+        Optional<Unit> unit = Unit.of(matcher.group(2).strip());
+        return unit.isEmpty() ? Optional.empty() : Optional.of(unit.get().toSi(new BigDecimal(matcher.group(1))));
     }
 
     /** {@return the lines at or below a place, in the order of the description} */
     List<StatedLine> under(String path) {
-        return byPath.values().stream()
-                .filter(line -> line.path().equals(path) || line.path().startsWith(path + "/")).toList();
+        List<StatedLine> under = new ArrayList<>();
+        for (StatedLine line : byPath.values()) {
+            if (line.path().equals(path) || line.path().startsWith(path + "/")) {
+                under.add(line);
+            }
+        }
+        return under;
     }
 
     /** {@return the place to link to for a place that a rule names: itself, else the first value below it} */
     Optional<String> nearest(String path) {
-        return byPath.containsKey(path) ? Optional.of(path)
-                : byPath.keySet().stream().filter(known -> known.startsWith(path + "/")).findFirst();
+        if (byPath.containsKey(path)) {
+            return Optional.of(path);
+        }
+        for (String known : byPath.keySet()) {
+            if (known.startsWith(path + "/")) {
+                return Optional.of(known);
+            }
+        }
+        return Optional.empty();
     }
 
     /** {@return the place of the feature of that name} */
     Optional<String> feature(String id) {
-        return byPath.values().stream()
-                .filter(line -> line.value().equals(id) && FEATURE_ID.matcher(line.path()).matches())
-                .map(line -> line.path().substring(0, line.path().length() - "/id".length())).findFirst();
+        for (StatedLine line : byPath.values()) {
+            if (line.value().equals(id) && FEATURE_ID.matcher(line.path()).matches()) {
+                return Optional.of(line.path().substring(0, line.path().length() - "/id".length()));
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -2,8 +2,11 @@ package org.shortgrain.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shortgrain.report.pdf.tagged.Block;
 import org.shortgrain.report.pdf.tagged.Text;
+import org.shortgrain.review.Amount;
+import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Contribution;
 import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.FeatureReview;
@@ -21,8 +24,12 @@ final class StressPages {
     static List<Block> blocks(Report report, ReviewFigures figures) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(report.heading(Section.STRESS));
-        List<FeatureReview> features = report.review().features().stream()
-                .filter(feature -> !feature.directions().isEmpty()).toList();
+        List<FeatureReview> features = new ArrayList<>();
+        for (FeatureReview feature : report.review().features()) {
+            if (!feature.directions().isEmpty()) {
+                features.add(feature);
+            }
+        }
         if (features.isEmpty()) {
             blocks.add(report.paragraph(Sentence.STRESS_NONE));
             return blocks;
@@ -30,7 +37,10 @@ final class StressPages {
         blocks.add(report.paragraph(Sentence.STRESS_TEXT));
         for (FeatureReview feature : features) {
             blocks.add(new Block.Heading(2, Text.of(feature.id()), Links.stress(feature.id())));
-            figures.about(feature.id()).ifPresent(links -> blocks.add(report.small(links)));
+            Optional<Text> links = figures.about(feature.id());
+            if (links.isPresent()) {
+                blocks.add(report.small(links.get()));
+            }
             blocks.add(new Block.Table(List.of(report.column(Label.COLUMN_DIRECTION, 10),
                     report.column(Label.COLUMN_CAUSE, 28), report.numberColumn(Label.COLUMN_VALUE, 23),
                     report.numberColumn(Label.COLUMN_RANGE, 21), report.column(Label.COLUMN_CALCULATION, 18)),
@@ -48,28 +58,35 @@ final class StressPages {
                 rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(part.source()),
                         Block.Cell.of(report.numbers().value(part.amount())),
                         Block.Cell.of(report.numbers().single().range(part.amount())),
-                        Block.Cell.of(part.calculation().map(report.links()::toCalculation).orElse(Text.EMPTY))));
+                        Block.Cell.of(part.calculation().isPresent()
+                                ? report.links().toCalculation(part.calculation().get()) : Text.EMPTY)));
             }
             rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(report.say(Label.SUM)),
                     Block.Cell.of(Text.EMPTY.bold(report.numbers().value(direction.sustained().total()))),
                     Block.Cell.of(Text.EMPTY.bold(report.numbers().single().range(direction.sustained().total()))),
                     calculation(report, feature, SUM, name)));
-            direction.threshold().ifPresent(threshold -> rows.add(threshold(report, name, threshold)));
-            direction.utilisation().ifPresent(share -> rows.add(Block.Row.of(Block.Cell.of(name),
-                    Block.Cell.of(report.words(Label.COLUMN_UTILISATION)),
-                    Block.Cell.of(Text.EMPTY.bold(report.numbers().value(share))),
-                    Block.Cell.of(report.numbers().range(share)), calculation(report, feature, USE, name))));
+            if (direction.threshold().isPresent()) {
+                rows.add(threshold(report, name, direction.threshold().get()));
+            }
+            if (direction.utilisation().isPresent()) {
+                Amount share = direction.utilisation().get();
+                rows.add(Block.Row.of(Block.Cell.of(name), Block.Cell.of(report.words(Label.COLUMN_UTILISATION)),
+                        Block.Cell.of(Text.EMPTY.bold(report.numbers().value(share))),
+                        Block.Cell.of(report.numbers().range(share)), calculation(report, feature, USE, name)));
+            }
         }
         return rows;
     }
 
     /** The calculation of that kind for a direction, whose name ends its title. */
     private static Block.Cell calculation(Report report, FeatureReview feature, String kind, String direction) {
-        return report.review().computations().stream()
-                .filter(one -> one.feature().filter(feature.id()::equals).isPresent()
-                        && one.computed().id().equals(kind) && one.computed().title().endsWith(" " + direction))
-                .findFirst().map(one -> Block.Cell.of(report.links().toCalculation(one.id())))
-                .orElse(new Block.Cell(List.of()));
+        for (Calculation one : report.review().computations()) {
+            if (one.isOf(feature.id()) && one.computed().id().equals(kind)
+                    && one.computed().title().endsWith(" " + direction)) {
+                return Block.Cell.of(report.links().toCalculation(one.id()));
+            }
+        }
+        return new Block.Cell(List.of());
     }
 
     private static Block.Row threshold(Report report, String direction, Threshold threshold) {

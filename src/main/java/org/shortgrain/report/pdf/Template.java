@@ -52,7 +52,7 @@ final class Template {
     }
 
     private static List<Piece> pieces(String where, String paragraph, List<String> placeholders, Set<String> used) {
-        if (paragraph.chars().noneMatch(c -> MARKS.indexOf(c) >= 0)) {
+        if (!isMarked(paragraph)) {
             return List.of(new Piece(paragraph, Style.PLAIN, false));
         }
         List<Piece> pieces = new ArrayList<>();
@@ -84,6 +84,15 @@ final class Template {
         return pieces;
     }
 
+    private static boolean isMarked(String paragraph) {
+        for (int i = 0; i < paragraph.length(); i++) {
+            if (MARKS.indexOf(paragraph.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static void addLetters(List<Piece> pieces, String letters, Style style) {
         if (!letters.isEmpty()) {
             pieces.add(new Piece(letters, style, false));
@@ -97,7 +106,9 @@ final class Template {
             List<Inline> parts = new ArrayList<>();
             for (Piece piece : paragraph) {
                 if (piece.slot()) {
-                    values.get(piece.text()).parts().forEach(part -> parts.add(styled(part, piece.style())));
+                    for (Inline part : values.get(piece.text()).parts()) {
+                        parts.add(styled(part, piece.style()));
+                    }
                 } else {
                     parts.add(new Inline.Run(piece.text(), piece.style()));
                 }

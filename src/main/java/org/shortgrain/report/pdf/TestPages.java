@@ -18,7 +18,10 @@ final class TestPages {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, report.say(ServiceWords.TESTS_TITLE), "own tests"));
-        List<Block.Row> rows = tests.stream().map(one -> row(report, one)).toList();
+        List<Block.Row> rows = new ArrayList<>();
+        for (OwnTests one : tests) {
+            rows.add(row(report, one));
+        }
         blocks.add(new Block.Table(List.of(ServicePages.column(report, ServiceWords.COLUMN_SCOPE, 26),
                 ServicePages.column(report, ServiceWords.COLUMN_RESULTS, 16),
                 ServicePages.column(report, ServiceWords.COLUMN_INTERVAL, 18),
@@ -28,11 +31,13 @@ final class TestPages {
 
     private static Block.Row row(Report report, OwnTests tests) {
         List<Text> interval = new ArrayList<>();
-        tests.threshold().ifPresent(one -> {
-            interval.add(Text.of(report.numbers().value(one)));
-            interval.add(Text.of(report.numbers().single().range(one)));
-        });
-        tests.calculation().ifPresent(one -> interval.add(report.links().toCalculation(one)));
+        if (tests.threshold().isPresent()) {
+            interval.add(Text.of(report.numbers().value(tests.threshold().get())));
+            interval.add(Text.of(report.numbers().single().range(tests.threshold().get())));
+        }
+        if (tests.calculation().isPresent()) {
+            interval.add(report.links().toCalculation(tests.calculation().get()));
+        }
         List<Text> counts = new ArrayList<>(List.of(Text.EMPTY.bold(report.words(tests.counted() ? ServiceWords.TESTS_COUNTED
                 : ServiceWords.TESTS_NOT_COUNTED))));
         counts.addAll(FindingPages.plain(tests.because()));
@@ -43,6 +48,6 @@ final class TestPages {
     }
 
     private static Text count(OwnTests tests, boolean cracked) {
-        return Text.of(Long.toString(tests.points().stream().filter(one -> one.cracked() == cracked).count()));
+        return Text.of(Long.toString(tests.count(cracked)));
     }
 }

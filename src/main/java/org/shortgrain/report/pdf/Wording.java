@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,17 +46,21 @@ public final class Wording {
     /** {@return the wording that the tool ships with} */
     public static Wording shipped() {
         Wording wording = new Wording();
-        FILES.forEach((name, phrases) -> {
-            try (InputStream file = Wording.class.getResourceAsStream(FOLDER + name)) {
-                if (file == null) {
-                    throw new IllegalArgumentException("no " + FOLDER + name + " on the class path");
-                }
-                wording.add(name, new String(file.readAllBytes(), StandardCharsets.UTF_8), phrases);
-            } catch (IOException broken) {
-                throw new UncheckedIOException(FOLDER + name + " cannot be read", broken);
-            }
-        });
+        for (Map.Entry<String, Phrase[]> file : FILES.entrySet()) {
+            wording.add(file.getKey(), shipped(FOLDER + file.getKey()), file.getValue());
+        }
         return wording;
+    }
+
+    private static String shipped(String name) {
+        try (InputStream file = Wording.class.getResourceAsStream(name)) {
+            if (file == null) {
+                throw new IllegalArgumentException("no " + name + " on the class path");
+            }
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(name + " cannot be read", broken);
+        }
     }
 
     /**
@@ -77,7 +80,9 @@ public final class Wording {
 
     private void add(String file, String text, Phrase[] phrases) {
         Map<String, Phrase> known = new HashMap<>();
-        Arrays.stream(phrases).forEach(phrase -> known.put(phrase.key(), phrase));
+        for (Phrase phrase : phrases) {
+            known.put(phrase.key(), phrase);
+        }
         for (Entry entry : entries(file, text)) {
             String where = file + ":" + entry.line();
             Phrase phrase = known.get(entry.key());
@@ -161,6 +166,10 @@ public final class Wording {
      * @param values its values, in the order of its placeholders
      */
     String words(Phrase phrase, String... values) {
-        return say(phrase, Arrays.stream(values).map(Text::of).toArray(Text[]::new)).letters();
+        Text[] texts = new Text[values.length];
+        for (int i = 0; i < values.length; i++) {
+            texts[i] = Text.of(values[i]);
+        }
+        return say(phrase, texts).letters();
     }
 }

@@ -107,15 +107,16 @@ public record BushSection(String title, String alternative, String note, String 
     }
 
     private void hoopPlot(Pen pen, double width) {
-        double highest = hoop.stream().mapToDouble(Point::y).max().orElseThrow();
-        double lowest = Math.min(0, hoop.stream().mapToDouble(Point::y).min().orElseThrow());
+        Extent extent = Extent.of(hoop);
         Axis across = Axis.ending("radius, " + lengthUnit, hoop.get(0).x(), hoop.get(hoop.size() - 1).x(), 5);
-        Axis up = Axis.covering("hoop stress in the lug, " + stressUnit, lowest,
-                Math.max(highest, threshold.orElse(0.0)) * HEADROOM, 5);
+        Axis up = Axis.covering("hoop stress in the lug, " + stressUnit, Math.min(0, extent.minY()),
+                Math.max(extent.maxY(), threshold.orElse(0.0)) * HEADROOM, 5);
         Plot plot = new Plot(pen, across, up, PLOT_LEFT + 44, 14, width - PLOT_LEFT - 54, HEIGHT - 14 - 40);
         plot.positiveArea(hoop, new Fill.Hatch(Ink.RUST, 45, 3.2));
         plot.axes();
         plot.curve(hoop, CURVE);
-        threshold.ifPresent(value -> plot.limit(value, THRESHOLD, "threshold"));
+        if (threshold.isPresent()) {
+            plot.limit(threshold.get(), THRESHOLD, "threshold");
+        }
     }
 }

@@ -1,5 +1,6 @@
 package org.shortgrain.report.pdf.figure;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Maps a drawing in its own unit, y upwards, into a box of the sheet, keeping its proportions. */
@@ -7,13 +8,10 @@ record Frame(double scale, double x, double y) {
 
     /** {@return the frame that shows an outline as large as it goes, centred} */
     static Frame fitting(List<Point> outline, double left, double top, double width, double height) {
-        double minX = outline.stream().mapToDouble(Point::x).min().orElseThrow();
-        double maxX = outline.stream().mapToDouble(Point::x).max().orElseThrow();
-        double minY = outline.stream().mapToDouble(Point::y).min().orElseThrow();
-        double maxY = outline.stream().mapToDouble(Point::y).max().orElseThrow();
-        double scale = Math.min(width / (maxX - minX), height / (maxY - minY));
-        double x = left + (width - (maxX - minX) * scale) / 2 - minX * scale;
-        double y = top + (height + (maxY - minY) * scale) / 2 + minY * scale;
+        Extent extent = Extent.of(outline);
+        double scale = Math.min(width / extent.width(), height / extent.height());
+        double x = left + (width - extent.width() * scale) / 2 - extent.minX() * scale;
+        double y = top + (height + extent.height() * scale) / 2 + extent.minY() * scale;
         return new Frame(scale, x, y);
     }
 
@@ -22,6 +20,10 @@ record Frame(double scale, double x, double y) {
     }
 
     List<Point> places(List<Point> points) {
-        return points.stream().map(this::place).toList();
+        List<Point> places = new ArrayList<>(points.size());
+        for (Point point : points) {
+            places.add(place(point));
+        }
+        return places;
     }
 }

@@ -74,8 +74,12 @@ public record GrainSketch(String title, String alternative, String note, List<St
     public void draw(Pen pen, double width) {
         faces(pen);
         grains(pen);
-        parting.ifPresent(words -> partingLine(pen, words));
-        stressed.ifPresent(direction -> pull(pen, direction));
+        if (parting.isPresent()) {
+            partingLine(pen, parting.get());
+        }
+        if (stressed.isPresent()) {
+            pull(pen, stressed.get());
+        }
         triad(pen);
     }
 
@@ -97,7 +101,9 @@ public record GrainSketch(String title, String alternative, String note, List<St
         lenses.addAll(lenses(LONG, WIDE, GRAIN_LONG, GRAIN_WIDE, (u, v) -> at(u, v, THICK)));
         lenses.addAll(lenses(LONG, THICK, GRAIN_LONG, GRAIN_THICK, (u, v) -> at(u, 0, v)));
         lenses.addAll(lenses(WIDE, THICK, GRAIN_WIDE, GRAIN_THICK, (u, v) -> at(LONG, u, v)));
-        lenses.forEach(lens -> pen.outline(lens, GRAIN));
+        for (List<Point> lens : lenses) {
+            pen.outline(lens, GRAIN);
+        }
     }
 
     /** Places a point of a face, given along its two edges. */
@@ -176,7 +182,7 @@ public record GrainSketch(String title, String alternative, String note, List<St
     }
 
     private void arm(Pen pen, Point from, Point to, int index, Point shift) {
-        boolean pulled = stressed.filter(direction -> direction.ordinal() == index).isPresent();
+        boolean pulled = stressed.isPresent() && stressed.get().ordinal() == index;
         Arrows.arrow(pen, from, to, pulled ? FORCE : Stroke.OUTLINE);
         String axis = axes.get(index);
         String words = Direction.values()[index] + (axis.isEmpty() ? "" : " (" + axis + ")");

@@ -53,8 +53,7 @@ public record IntensityOverDepth(String title, String alternative, String note, 
         new Legend().line("stress intensity, upper end", CURVE).area("K_ISCC, its range", THRESHOLD)
                 .draw(pen, LEFT, 0, width - LEFT);
         double deepest = curve.get(curve.size() - 1).x();
-        double top = curve.stream().mapToDouble(Point::y).max().orElseThrow();
-        top = Math.max(Math.max(top, high), toughness.orElse(0.0));
+        double top = Math.max(Math.max(Extent.of(curve).maxY(), high), toughness.orElse(0.0));
         Axis across = Axis.ending("depth of the crack, " + depthUnit, 0, deepest, 8);
         Axis up = Axis.covering("stress intensity, MPa\u221am", 0, top * 1.05, 6);
         double above = LEGEND_ROWS * Legend.ROW + 14;
@@ -63,11 +62,15 @@ public record IntensityOverDepth(String title, String alternative, String note, 
                 THRESHOLD);
         plot.axes();
         plot.curve(curve, CURVE);
-        toughness.ifPresent(value -> plot.limit(value, TOUGHNESS, "fracture toughness, least"));
-        boolean close = critical.filter(depth -> Math.abs(plot.x(depth) - plot.x(found)) < MARGIN).isPresent();
+        if (toughness.isPresent()) {
+            plot.limit(toughness.get(), TOUGHNESS, "fracture toughness, least");
+        }
+        boolean close = critical.isPresent() && Math.abs(plot.x(critical.get()) - plot.x(found)) < MARGIN;
         place(pen, plot, found, "found", close && plot.x(found) > plot.left() + MARGIN ? Pen.Align.RIGHT : Pen.Align.LEFT);
-        critical.filter(depth -> depth > found).ifPresent(depth -> place(pen, plot, depth, "critical",
-                plot.x(depth) > plot.right() - MARGIN ? Pen.Align.RIGHT : Pen.Align.LEFT));
+        if (critical.isPresent() && critical.get() > found) {
+            place(pen, plot, critical.get(), "critical",
+                    plot.x(critical.get()) > plot.right() - MARGIN ? Pen.Align.RIGHT : Pen.Align.LEFT);
+        }
     }
 
     private static void place(Pen pen, Plot plot, double depth, String words, Pen.Align align) {

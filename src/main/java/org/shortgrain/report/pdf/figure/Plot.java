@@ -151,6 +151,10 @@ final class Plot {
     }
 
     private List<Point> places(List<Point> values) {
-        return values.stream().map(value -> at(value.x(), value.y())).toList();
+        List<Point> places = new ArrayList<>(values.size());
+        for (Point value : values) {
+            places.add(at(value.x(), value.y()));
+        }
+        return places;
     }
 }

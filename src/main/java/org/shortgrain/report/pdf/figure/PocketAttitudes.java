@@ -134,15 +134,15 @@ public record PocketAttitudes(String title, String alternative, String note, dou
         /** The height that water cannot exceed; in a closed pocket nothing limits it but the drain. */
         Optional<Double> level() {
             if (computed.isPresent()) {
-                return computed.map(deep -> Math.min(at(0, 0).y(), at(length, 0).y()) + deep * cos);
+                return Optional.of(Math.min(at(0, 0).y(), at(length, 0).y()) + computed.get() * cos);
             }
             Optional<Double> lip = opening == Opening.CLOSED ? Optional.empty()
                     : Optional.of(Math.min(at(0, depth).y(), at(length, depth).y()));
-            Optional<Double> hole = drain.filter(Drain::open).map(open -> at(open.position(), 0).y());
-            if (lip.isPresent() && hole.isPresent()) {
-                return Optional.of(Math.min(lip.get(), hole.get()));
+            if (drain.isEmpty() || !drain.get().open()) {
+                return lip;
             }
-            return lip.or(() -> hole);
+            double hole = at(drain.get().position(), 0).y();
+            return Optional.of(lip.isPresent() ? Math.min(lip.get(), hole) : hole);
         }
 
         /** The part of the cavity below a height. */
@@ -172,7 +172,9 @@ public record PocketAttitudes(String title, String alternative, String note, dou
      */
     public List<Point> water(Attitude attitude) {
         Turned turned = new Turned(attitude);
-        return turned.level().map(turned::below).filter(outline -> outline.size() > 2).orElse(List.of());
+        Optional<Double> level = turned.level();
+        List<Point> outline = level.isPresent() ? turned.below(level.get()) : List.of();
+        return outline.size() > 2 ? outline : List.of();
     }
 
     private int perRow(double width) {
@@ -231,28 +233,34 @@ public record PocketAttitudes(String title, String alternative, String note, dou
 
     private void surface(Pen pen, Turned turned, Frame frame, List<Point> water) {
         double level = turned.level().orElseThrow();
-        List<Point> edge = water.stream().filter(point -> Math.abs(point.y() - level) < length * 1e-9).toList();
-        double from = edge.stream().mapToDouble(Point::x).min().orElseThrow();
-        double to = edge.stream().mapToDouble(Point::x).max().orElseThrow();
-        Point start = frame.place(new Point(from, level));
-        Point end = frame.place(new Point(to, level));
+        List<Point> edge = new ArrayList<>();
+        for (Point point : water) {
+            if (Math.abs(point.y() - level) < length * 1e-9) {
+                edge.add(point);
+            }
+        }
+        Extent extent = Extent.of(edge);
+        Point start = frame.place(new Point(extent.minX(), level));
+        Point end = frame.place(new Point(extent.maxX(), level));
         pen.line(start, end, Stroke.HEAVY.in(Ink.DEEP));
         Point mark = new Point((start.x() + end.x()) / 2, start.y());
         pen.outline(List.of(mark, mark.plus(-3, -5), mark.plus(3, -5)), Stroke.THIN);
     }
 
     private void hole(Pen pen, Turned turned, Frame frame) {
-        drain.ifPresent(hole -> {
-            double half = HOLE_SHARE * length / 2;
-            List<Point> gap = frame.places(List.of(turned.at(hole.position() - half, 0),
-                    turned.at(hole.position() + half, 0), turned.at(hole.position() + half, -turned.wall),
-                    turned.at(hole.position() - half, -turned.wall)));
-            pen.area(gap, new Fill.Even(Ink.WHITE));
-            pen.outline(gap, Stroke.OUTLINE);
-            if (!hole.open()) {
-                pen.line(gap.get(0), gap.get(2), Stroke.OUTLINE);
-                pen.line(gap.get(1), gap.get(3), Stroke.OUTLINE);
-            }
-        });
+        if (drain.isEmpty()) {
+            return;
+        }
+        Drain hole = drain.get();
+        double half = HOLE_SHARE * length / 2;
+        List<Point> gap = frame.places(List.of(turned.at(hole.position() - half, 0),
+                turned.at(hole.position() + half, 0), turned.at(hole.position() + half, -turned.wall),
+                turned.at(hole.position() - half, -turned.wall)));
+        pen.area(gap, new Fill.Even(Ink.WHITE));
+        pen.outline(gap, Stroke.OUTLINE);
+        if (!hole.open()) {
+            pen.line(gap.get(0), gap.get(2), Stroke.OUTLINE);
+            pen.line(gap.get(1), gap.get(3), Stroke.OUTLINE);
+        }
     }
 }

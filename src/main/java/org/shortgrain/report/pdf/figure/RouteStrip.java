@@ -108,7 +108,7 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
     private double cardHeight(double width) {
         int lines = 0;
         for (Step step : steps) {
-            lines += step.breach().map(breach -> breachLines(breach, width).size()).orElse(0);
+            lines += step.breach().isPresent() ? breachLines(step.breach().get(), width).size() : 0;
         }
         return boxesHeight(width) + (lines == 0 ? 0 : lines * NOTE_LINE + ABOVE);
     }
@@ -135,7 +135,9 @@ public record RouteStrip(String title, String alternative, String note, List<Ste
                 }
             }
         }
-        proposed.ifPresent(order -> draw(pen, width, order));
+        if (proposed.isPresent()) {
+            draw(pen, width, proposed.get());
+        }
     }
 
     private void draw(Pen pen, double width, Proposed order) {

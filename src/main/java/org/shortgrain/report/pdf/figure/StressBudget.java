@@ -77,7 +77,11 @@ public record StressBudget(String title, String alternative, String note, String
 
     private List<String> sources() {
         Set<String> sources = new LinkedHashSet<>();
-        bars.forEach(bar -> bar.parts().forEach(part -> sources.add(part.source())));
+        for (Bar bar : bars) {
+            for (Part part : bar.parts()) {
+                sources.add(part.source());
+            }
+        }
         return List.copyOf(sources);
     }
 
@@ -120,14 +124,21 @@ public record StressBudget(String title, String alternative, String note, String
     private double lowest() {
         double lowest = 0;
         for (Bar bar : bars) {
-            double negative = bar.parts().stream().mapToDouble(Part::value).filter(value -> value < 0).sum();
+            double negative = 0;
+            for (Part part : bar.parts()) {
+                negative += Math.min(0, part.value());
+            }
             lowest = Math.min(lowest, Math.min(bar.low(), negative));
         }
         return lowest;
     }
 
     private static double positive(Bar bar) {
-        return bar.parts().stream().mapToDouble(Part::value).filter(value -> value > 0).sum();
+        double positive = 0;
+        for (Part part : bar.parts()) {
+            positive += Math.max(0, part.value());
+        }
+        return positive;
     }
 
     /** Tension stacks to the right of zero, compression to the left; the line below is the sum with its range. */
@@ -155,8 +166,12 @@ public record StressBudget(String title, String alternative, String note, String
             sum += part.value();
         }
         range(pen, plot, bar, sum, barTop + BAR + 6);
-        bar.threshold().ifPresent(value -> limit(pen, plot, value, barTop, THRESHOLD));
-        bar.limit().ifPresent(value -> limit(pen, plot, value, barTop, LIMIT));
+        if (bar.threshold().isPresent()) {
+            limit(pen, plot, bar.threshold().get(), barTop, THRESHOLD);
+        }
+        if (bar.limit().isPresent()) {
+            limit(pen, plot, bar.limit().get(), barTop, LIMIT);
+        }
     }
 
     private void place(Pen pen, Bar bar, double baseline) {
@@ -208,10 +223,16 @@ public record StressBudget(String title, String alternative, String note, String
             legend.area(sources.get(i), FILLS.get(i % FILLS.size()));
         }
         legend.line("range of the sum", Stroke.OUTLINE);
-        if (bars.stream().anyMatch(bar -> bar.threshold().isPresent())) {
+        boolean thresholds = false;
+        boolean limits = false;
+        for (Bar bar : bars) {
+            thresholds |= bar.threshold().isPresent();
+            limits |= bar.limit().isPresent();
+        }
+        if (thresholds) {
             legend.line("threshold", THRESHOLD);
         }
-        if (bars.stream().anyMatch(bar -> bar.limit().isPresent())) {
+        if (limits) {
             legend.line("limit of the project", LIMIT);
         }
         return legend;

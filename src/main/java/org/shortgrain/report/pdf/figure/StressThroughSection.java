@@ -1,10 +1,10 @@
 package org.shortgrain.report.pdf.figure;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Residual stress through a section before and after machining: what was compression inside the removed skin becomes
@@ -86,11 +86,17 @@ public record StressThroughSection(String title, String alternative, String note
         pen.line(new Point(plot.left(), plot.y(0)), new Point(plot.right(), plot.y(0)), Stroke.OUTLINE);
         plot.curve(before, BEFORE);
         plot.curve(after, AFTER);
-        threshold.ifPresent(value -> plot.limit(value, THRESHOLD, "threshold"));
+        if (threshold.isPresent()) {
+            plot.limit(threshold.get(), THRESHOLD, "threshold");
+        }
         pen.text(new Point(plot.left() + 4, plot.y(0) - 4), Pen.Align.LEFT, "tension \u2191", Lettering.SMALL);
         pen.text(new Point(plot.left() + 4, plot.y(0) + 9), Pen.Align.LEFT, "compression \u2193", Lettering.SMALL);
-        surfaces.forEach(depth -> surface(pen, plot, depth));
-        ranges.forEach(range -> whisker(pen, plot, range));
+        for (double depth : surfaces) {
+            surface(pen, plot, depth);
+        }
+        for (Whisker range : ranges) {
+            whisker(pen, plot, range);
+        }
     }
 
     private Legend legend() {
@@ -106,8 +112,9 @@ public record StressThroughSection(String title, String alternative, String note
     }
 
     private Plot plot(Pen pen, double width) {
-        double low = extreme(false);
-        double high = extreme(true);
+        List<Double> stresses = stresses();
+        double low = Collections.min(stresses);
+        double high = Collections.max(stresses);
         double room = (high - low) * HEADROOM;
         Axis across = Axis.ending("depth below the quenched surface, " + depthUnit, 0, thickness, 8);
         Axis up = Axis.covering("residual stress, " + stressUnit, low - room, high + room, 6);
@@ -115,13 +122,21 @@ public record StressThroughSection(String title, String alternative, String note
         return new Plot(pen, across, up, LEFT, top, width - LEFT - 6, height(width) - top - BOTTOM);
     }
 
-    private double extreme(boolean highest) {
-        List<Double> values = new ArrayList<>(List.of(0.0));
-        Stream.of(before, after, afterLow, afterHigh).flatMap(List::stream).map(Point::y).forEach(values::add);
-        ranges.forEach(range -> values.addAll(List.of(range.low(), range.high())));
-        threshold.ifPresent(values::add);
-        return highest ? values.stream().max(Double::compare).orElseThrow()
-                : values.stream().min(Double::compare).orElseThrow();
+    /** All that is drawn, and zero. */
+    private List<Double> stresses() {
+        List<Double> stresses = new ArrayList<>();
+        stresses.add(threshold.orElse(0.0));
+        stresses.add(0.0);
+        for (List<Point> curve : List.of(before, after, afterLow, afterHigh)) {
+            for (Point point : curve) {
+                stresses.add(point.y());
+            }
+        }
+        for (Whisker range : ranges) {
+            stresses.add(range.low());
+            stresses.add(range.high());
+        }
+        return stresses;
     }
 
     /** Tints what lies outside of the metal that is left. */

@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -113,10 +114,10 @@ final class Archive {
             }
         }
         COSArray names = new COSArray();
-        byName.forEach((name, specification) -> {
-            names.add(new COSString(name));
-            names.add(specification);
-        });
+        for (Map.Entry<String, COSDictionary> entry : byName.entrySet()) {
+            names.add(new COSString(entry.getKey()));
+            names.add(entry.getValue());
+        }
         COSDictionary leaf = new COSDictionary();
         leaf.setItem(COSName.NAMES, names);
         leaf.setItem(COSName.LIMITS,

@@ -17,7 +17,8 @@ import org.shortgrain.report.pdf.figure.Stroke;
 
 /**
  * One page to draw on. Everything drawn belongs either to an element of the structure tree or to the artifacts (rules,
- * backgrounds, running lines), whichever was named last.
+ * backgrounds, running lines), whichever was named last. It is drawn into memory, where no output can fail but by a
+ * defect.
  */
 final class Canvas {
 
@@ -65,19 +66,6 @@ final class Canvas {
         }
     }
 
-    /** Something drawn into memory, where no input or output can fail but by a defect. */
-    private interface Drawing {
-        void run() throws IOException;
-    }
-
-    private static void draw(Drawing drawing) {
-        try {
-            drawing.run();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
-    }
-
     Fonts fonts() {
         return embedded.fonts();
     }
@@ -119,7 +107,11 @@ final class Canvas {
         int id = marks.size();
         marks.add(node);
         node.addMarked(page, id);
-        draw(() -> content.beginMarkedContent(node.type(), id));
+        try {
+            content.beginMarkedContent(node.type(), id);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
         open = true;
         openNode = Optional.of(node);
     }
@@ -130,23 +122,30 @@ final class Canvas {
             return;
         }
         endMark();
-        draw(() -> content.beginMarkedContent(ARTIFACT));
+        try {
+            content.beginMarkedContent(ARTIFACT);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
         open = true;
         openNode = Optional.empty();
     }
 
     private void endMark() {
-        if (open) {
-            draw(content::endMarkedContent);
-            open = false;
+        if (!open) {
+            return;
         }
+        try {
+            content.endMarkedContent();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        open = false;
     }
 
-    /** Runs a painter whose text stands elsewhere already, such as a repeated table heading. */
-    void asArtifact(Runnable painter) {
-        muted = true;
-        painter.run();
-        muted = false;
+    /** Whether what is drawn from here on stands elsewhere already, such as a repeated table heading: all artifacts. */
+    void mute(boolean repeated) {
+        muted = repeated;
     }
 
     void link(double left, double top, double width, double lineHeight, Line.LinkMark link, StructNode node) {
@@ -165,33 +164,39 @@ final class Canvas {
     }
 
     void text(Face face, double size, Ink ink, double x, double baseline, String letters) {
-        draw(() -> {
+        try {
             fill(ink);
             content.beginText();
             use(face, size);
             content.newLineAtOffset((float) x, (float) (height - baseline));
             content.showText(letters);
             content.endText();
-        });
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     void upwardText(Face face, double size, Ink ink, double x, double baseline, String letters) {
-        draw(() -> {
+        try {
             fill(ink);
             content.beginText();
             use(face, size);
             content.setTextMatrix(Matrix.getRotateInstance(Math.PI / 2, (float) x, (float) (height - baseline)));
             content.showText(letters);
             content.endText();
-        });
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     void line(List<Point> points, Stroke with) {
-        draw(() -> {
+        try {
             stroke(with);
             path(points);
             content.stroke();
-        });
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     void line(double x1, double y1, double x2, double y2, Stroke with) {
@@ -199,40 +204,55 @@ final class Canvas {
     }
 
     void area(List<Point> outline, Ink ink) {
-        draw(() -> {
+        try {
             fill(ink);
             path(outline);
             content.closePath();
             content.fill();
-        });
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     void fillBox(double left, double top, double width, double boxHeight, Ink ink) {
-        draw(() -> {
+        try {
             fill(ink);
             content.addRect((float) left, (float) (height - top - boxHeight), (float) width, (float) boxHeight);
             content.fill();
-        });
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     void strokeBox(double left, double top, double width, double boxHeight, Stroke with) {
-        draw(() -> {
+        try {
             stroke(with);
             content.addRect((float) left, (float) (height - top - boxHeight), (float) width, (float) boxHeight);
             content.stroke();
-        });
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
-    /** Runs a painter that can draw only inside an outline. */
-    void inside(List<Point> outline, Runnable painter) {
-        draw(() -> {
+    /** What is drawn from here on shows only inside an outline. */
+    void clip(List<Point> outline) {
+        try {
             content.saveGraphicsState();
             path(outline);
             content.closePath();
             content.clip();
-        });
-        painter.run();
-        draw(content::restoreGraphicsState);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** What is drawn from here on shows everywhere again. */
+    void unclip() {
+        try {
+            content.restoreGraphicsState();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
         font = null;
         fillInk = null;
         stroke = null;
@@ -240,7 +260,11 @@ final class Canvas {
 
     void close() {
         endMark();
-        draw(content::close);
+        try {
+            content.close();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     private void path(List<Point> points) throws IOException {

@@ -1,7 +1,6 @@
 package org.shortgrain.report.pdf.tagged;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -36,13 +35,12 @@ final class EmbeddedFonts {
         }
     }
 
-    PDFont get(Face face) {
-        return used.computeIfAbsent(face, wanted -> {
-            try {
-                return fonts.embed(document, wanted);
-            } catch (IOException broken) {
-                throw new UncheckedIOException(broken);
-            }
-        });
+    PDFont get(Face face) throws IOException {
+        PDFont known = used.get(face);
+        if (known == null) {
+            known = fonts.embed(document, face);
+            used.put(face, known);
+        }
+        return known;
     }
 }

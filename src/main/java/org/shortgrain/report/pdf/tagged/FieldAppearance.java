@@ -63,7 +63,10 @@ final class FieldAppearance {
 
     /** {@return how many lines some paragraphs take} */
     int lines(List<Text> paragraphs, Lines.Font font, double measure) {
-        return paragraphs.stream()
-                .mapToInt(text -> Lines.broken(fonts.fonts(), fonts.guard(), text, font, measure).size()).sum();
+        int lines = 0;
+        for (Text text : paragraphs) {
+            lines += Lines.broken(fonts.fonts(), fonts.guard(), text, font, measure).size();
+        }
+        return lines;
     }
 }

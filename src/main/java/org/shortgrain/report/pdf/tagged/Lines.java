@@ -63,12 +63,7 @@ final class Lines {
         for (Line.Fragment fragment : line.fragments()) {
             double x = left + fragment.x() - drawnIn;
             if (fragment.matter() instanceof Line.Letters letters) {
-                StructNode owner = letters.link().map(link -> link.node(node)).orElse(node);
-                canvas.mark(owner);
-                Ink ink = letters.link().isPresent() ? Ink.DEEP : font.ink();
-                canvas.text(letters.face(), font.size(), ink, x, baseline, letters.text());
-                letters.link().ifPresent(link -> canvas.link(x, top + LINK_ABOVE, fragment.width(),
-                        font.leading() - LINK_ABOVE, link, owner));
+                paintLetters(canvas, fragment, letters, font, x, top, node);
             } else if (fragment.matter() instanceof Line.PageNumber number) {
                 String digits = canvas.places().pageNumber(number.anchor());
                 canvas.mark(node);
@@ -77,6 +72,17 @@ final class Lines {
             } else if (fragment.matter() instanceof Line.Framed framed) {
                 Badges.paint(canvas, framed, x, baseline, font.size(), node);
             }
+        }
+    }
+
+    private static void paintLetters(Canvas canvas, Line.Fragment fragment, Line.Letters letters, Font font, double x,
+            double top, StructNode node) {
+        boolean linked = letters.link().isPresent();
+        StructNode owner = linked ? letters.link().get().node(node) : node;
+        canvas.mark(owner);
+        canvas.text(letters.face(), font.size(), linked ? Ink.DEEP : font.ink(), x, font.baseline(top), letters.text());
+        if (linked) {
+            canvas.link(x, top + LINK_ABOVE, fragment.width(), font.leading() - LINK_ABOVE, letters.link().get(), owner);
         }
     }
 }

@@ -77,10 +77,11 @@ final class Paginator {
 
     private void add(Piece piece) {
         if (page.isEmpty()) {
-            piece.head().ifPresent(head -> {
+            if (piece.head().isPresent()) {
+                Piece head = piece.head().get();
                 page.add(new Placed(head, y, true));
                 y += head.height();
-            });
+            }
         } else {
             y += piece.before();
         }

@@ -82,12 +82,8 @@ public final class PdfWriter {
             file.addPage(page);
             Canvas canvas = new Canvas(file, page, embedded, places);
             for (Paginator.Placed placed : made.get(i)) {
-                Piece.Painter painter = placed.piece().painter();
-                if (placed.repeated()) {
-                    canvas.asArtifact(() -> painter.paint(canvas, paper.textLeft(), placed.top()));
-                } else {
-                    painter.paint(canvas, paper.textLeft(), placed.top());
-                }
+                canvas.mute(placed.repeated());
+                placed.piece().painter().paint(canvas, paper.textLeft(), placed.top());
             }
             running.paint(canvas, i);
             canvas.close();
@@ -103,7 +99,9 @@ public final class PdfWriter {
             for (Paginator.Placed placed : made.get(page)) {
                 if (!placed.repeated()) {
                     Places.Place place = new Places.Place(page, placed.top());
-                    placed.piece().anchors().forEach(anchor -> places.add(anchor, place));
+                    for (String anchor : placed.piece().anchors()) {
+                        places.add(anchor, place);
+                    }
                 }
             }
         }

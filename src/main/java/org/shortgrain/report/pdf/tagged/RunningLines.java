@@ -32,19 +32,19 @@ final class RunningLines {
         double right = left + paper.textWidth();
         double headTop = paper.textTop() - HEAD_ABOVE_TEXT;
         double footTop = paper.textTop() + paper.textHeight() + FOOT_BELOW_TEXT;
-        canvas.asArtifact(() -> {
-            canvas.artifact();
-            canvas.line(left, headTop + 13, right, headTop + 13, RULE);
-            canvas.line(left, footTop - 3, right, footTop - 3, RULE);
-            put(canvas, Text.of(running.head()), HEAD_SHARE, left, headTop, 0);
-            if (!running.banner().isEmpty()) {
-                put(canvas, Text.EMPTY.badge(running.banner(), Inline.Frame.HEAVY), 1 - HEAD_SHARE, right, headTop, 1);
-            }
-            put(canvas, Text.of(running.foot()), FOOT_SHARE, left, footTop, 0);
-            put(canvas, Text.of(running.middle()), MIDDLE_SHARE, left + paper.textWidth() * 0.63, footTop, 0.5);
-            put(canvas, Text.of(running.pages().replace("{pages}", Integer.toString(pages))
-                    .replace("{page}", Integer.toString(page + 1))), 1 - FOOT_SHARE - MIDDLE_SHARE, right, footTop, 1);
-        });
+        canvas.mute(true);
+        canvas.artifact();
+        canvas.line(left, headTop + 13, right, headTop + 13, RULE);
+        canvas.line(left, footTop - 3, right, footTop - 3, RULE);
+        put(canvas, Text.of(running.head()), HEAD_SHARE, left, headTop, 0);
+        if (!running.banner().isEmpty()) {
+            put(canvas, Text.EMPTY.badge(running.banner(), Inline.Frame.HEAVY), 1 - HEAD_SHARE, right, headTop, 1);
+        }
+        put(canvas, Text.of(running.foot()), FOOT_SHARE, left, footTop, 0);
+        put(canvas, Text.of(running.middle()), MIDDLE_SHARE, left + paper.textWidth() * 0.63, footTop, 0.5);
+        put(canvas, Text.of(running.pages().replace("{pages}", Integer.toString(pages))
+                .replace("{page}", Integer.toString(page + 1))), 1 - FOOT_SHARE - MIDDLE_SHARE, right, footTop, 1);
+        canvas.mute(false);
     }
 
     /** One line, cut off with an ellipsis when it is too long for its share. */

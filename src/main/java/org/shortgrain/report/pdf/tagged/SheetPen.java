@@ -1,6 +1,8 @@
 package org.shortgrain.report.pdf.tagged;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.shortgrain.report.pdf.figure.Extent;
 import org.shortgrain.report.pdf.figure.Fill;
 import org.shortgrain.report.pdf.figure.Lettering;
 import org.shortgrain.report.pdf.figure.Pen;
@@ -31,18 +33,17 @@ final class SheetPen implements Pen {
             canvas.area(moved(outline), even.ink());
         } else if (fill instanceof Fill.Hatch hatch) {
             List<Point> there = moved(outline);
-            canvas.inside(there, () -> hatch(there, hatch));
+            canvas.clip(there);
+            hatch(there, hatch);
+            canvas.unclip();
         }
     }
 
     /** Lines across the bounding circle of the outline; the clip leaves what lies inside. */
     private void hatch(List<Point> outline, Fill.Hatch hatch) {
-        double minX = outline.stream().mapToDouble(Point::x).min().orElseThrow();
-        double maxX = outline.stream().mapToDouble(Point::x).max().orElseThrow();
-        double minY = outline.stream().mapToDouble(Point::y).min().orElseThrow();
-        double maxY = outline.stream().mapToDouble(Point::y).max().orElseThrow();
-        double radius = Math.hypot(maxX - minX, maxY - minY) / 2;
-        Point centre = new Point((minX + maxX) / 2, (minY + maxY) / 2);
+        Extent extent = Extent.of(outline);
+        double radius = Math.hypot(extent.width(), extent.height()) / 2;
+        Point centre = new Point((extent.minX() + extent.maxX()) / 2, (extent.minY() + extent.maxY()) / 2);
         double angle = Math.toRadians(hatch.degrees());
         double alongX = Math.cos(angle);
         double alongY = -Math.sin(angle);
@@ -84,6 +85,10 @@ final class SheetPen implements Pen {
     }
 
     private List<Point> moved(List<Point> points) {
-        return points.stream().map(point -> point.plus(left, top)).toList();
+        List<Point> moved = new ArrayList<>(points.size());
+        for (Point point : points) {
+            moved.add(point.plus(left, top));
+        }
+        return moved;
     }
 }

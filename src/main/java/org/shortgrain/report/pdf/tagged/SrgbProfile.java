@@ -58,8 +58,13 @@ final class SrgbProfile {
         ByteBuffer file = ByteBuffer.allocate(end);
         writeHeader(file);
         file.position(HEADER).putInt(tags.size());
-        tags.forEach((name, data) -> file.put(ascii(name)).putInt(offsets.get(data)).putInt(data.length));
-        offsets.keySet().forEach(file::put);
+        for (Map.Entry<String, byte[]> tag : tags.entrySet()) {
+            byte[] data = tag.getValue();
+            file.put(ascii(tag.getKey())).putInt(offsets.get(data)).putInt(data.length);
+        }
+        for (byte[] data : offsets.keySet()) {
+            file.put(data);
+        }
         return file.array();
     }
 

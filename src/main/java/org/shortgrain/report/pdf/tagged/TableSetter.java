@@ -51,7 +51,10 @@ final class TableSetter {
         int count = table.columns().size();
         this.lefts = new double[count];
         this.widths = new double[count];
-        double shares = table.columns().stream().mapToDouble(Block.Column::share).sum();
+        double shares = 0;
+        for (Block.Column column : table.columns()) {
+            shares += column.share();
+        }
         double x = 0;
         for (int i = 0; i < count; i++) {
             lefts[i] = x;
@@ -169,7 +172,10 @@ final class TableSetter {
 
     /** Cuts a high row between lines. */
     private List<Piece> slices(List<SetCell> cells, Stroke rule) {
-        int depth = cells.stream().mapToInt(cell -> cell.slots().size()).max().orElseThrow();
+        int depth = 0;
+        for (SetCell cell : cells) {
+            depth = Math.max(depth, cell.slots().size());
+        }
         List<Piece> slices = new ArrayList<>();
         int from = 0;
         while (from < depth) {
@@ -177,8 +183,10 @@ final class TableSetter {
             int to = from + count;
             boolean first = from == 0;
             boolean end = to == depth;
-            int begin = from;
-            List<SetCell> part = cells.stream().map(cell -> part(cell, begin, to)).toList();
+            List<SetCell> part = new ArrayList<>();
+            for (SetCell cell : cells) {
+                part.add(part(cell, from, to));
+            }
             double height = height(part) + (first ? form.above() : 0) + (end ? form.below() : 0);
             slices.add(Piece.of(0, height, (canvas, left, top) -> {
                 if (end) {
@@ -214,7 +222,11 @@ final class TableSetter {
     }
 
     private static double height(List<SetCell> cells) {
-        return cells.stream().mapToDouble(SetCell::height).max().orElse(0);
+        double height = 0;
+        for (SetCell cell : cells) {
+            height = Math.max(height, cell.height());
+        }
+        return height;
     }
 
     private static void paint(Canvas canvas, List<SetCell> cells, double left, double top) {

@@ -51,7 +51,12 @@ final class Typeface {
 
     private int lookUp(int codePoint) {
         if (codePoint >= COMMON) {
-            return rare.computeIfAbsent(codePoint, this::advance);
+            Integer known = rare.get(codePoint);
+            if (known == null) {
+                known = advance(codePoint);
+                rare.put(codePoint, known);
+            }
+            return known;
         }
         if (common[codePoint] == NOT_LOOKED_UP) {
             common[codePoint] = advance(codePoint);
