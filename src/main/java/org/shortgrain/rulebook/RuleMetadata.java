@@ -2,6 +2,7 @@ package org.shortgrain.rulebook;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,10 +21,10 @@ final class RuleMetadata {
     private static final Pattern ID = Pattern.compile("[A-Z][A-Z0-9]*-\\d{2,4}");
     private static final Set<String> REQUIRED = Set.of("title", "factor", "grade", "sources", "why", "remedies");
     private static final Set<String> OPTIONAL = Set.of("applies", "subsumes");
-    private static final Pattern BETWEEN = Pattern.compile(";;");
+    private static final String BETWEEN = ";;";
     private static final Pattern SPACE = Pattern.compile("\\s+");
     private static final Pattern WORD_GAP = Pattern.compile("[\\s,]+");
-    private static final Pattern BAR = Pattern.compile("\\|");
+    private static final String BAR = "|";
 
     private final String id;
     private final String file;
@@ -40,8 +41,8 @@ final class RuleMetadata {
     RuleMetadata(String id, String file, Map<String, ?> annotations) {
         this.id = id;
         this.file = file;
-        this.values = annotations.entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, entry -> plain(String.valueOf(entry.getValue()))));
+        this.values = new HashMap<>();
+        annotations.forEach((key, value) -> values.put(key, plain(String.valueOf(value))));
     }
 
     /** {@return the text of an annotation value: quotes and escapes resolved, white space as one space} */
@@ -50,7 +51,21 @@ final class RuleMetadata {
         if (text.length() >= 2 && text.startsWith("\"") && text.endsWith("\"")) {
             text = text.substring(1, text.length() - 1);
         }
-        return SPACE.matcher(text.replace("\\\"", "\"").replace("\\\\", "\\")).replaceAll(" ").strip();
+        text = text.indexOf('\\') < 0 ? text : text.replace("\\\"", "\"").replace("\\\\", "\\");
+        return isSpaced(text) ? text : SPACE.matcher(text).replaceAll(" ").strip();
+    }
+
+    /** Whether there is no white space but single blanks between words, as in most texts. */
+    private static boolean isSpaced(String text) {
+        boolean blank = true;
+        for (int i = 0; i < text.length(); i++) {
+            char character = text.charAt(i);
+            if (Character.isWhitespace(character) && (blank || character != ' ')) {
+                return false;
+            }
+            blank = character == ' ';
+        }
+        return !blank || text.isEmpty();
     }
 
     /** {@return what is wrong with it; empty if it is complete} */
@@ -74,8 +89,16 @@ final class RuleMetadata {
     /** {@return the rule's record; only for a rule without complaints} */
     RuleInfo info() {
         return new RuleInfo(id, values.get("title"), Factor.valueOf(upper("factor")), Grade.valueOf(upper("grade")),
-                words("applies"), parts("sources").stream().map(RuleMetadata::citation).toList(), values.get("why"),
+                words("applies"), citations(), values.get("why"),
                 parts("remedies"), words("subsumes"), file);
+    }
+
+    private List<Citation> citations() {
+        List<Citation> citations = new ArrayList<>();
+        for (String source : parts("sources")) {
+            citations.add(citation(source));
+        }
+        return List.copyOf(citations);
     }
 
     private void word(String key, Enum<?>[] constants) {
@@ -95,20 +118,38 @@ final class RuleMetadata {
     }
 
     private static Citation citation(String text) {
-        String[] parts = BAR.split(text, -1);
-        if (parts.length != 3 || parts[0].isBlank()) {
+        List<String> parts = cut(text, BAR);
+        if (parts.size() != 3 || parts.get(0).isBlank()) {
             throw new IllegalArgumentException("'" + text + "' is not of the form id | clause | status");
         }
-        return new Citation(parts[0].strip(), parts[1].strip(), SourceStatus.of(parts[2].strip()));
+        return new Citation(parts.get(0).strip(), parts.get(1).strip(), SourceStatus.of(parts.get(2).strip()));
     }
 
     private List<String> parts(String key) {
-        return BETWEEN.splitAsStream(values.getOrDefault(key, "")).map(String::strip)
-                .filter(part -> !part.isEmpty()).toList();
+        List<String> parts = new ArrayList<>();
+        for (String part : cut(values.getOrDefault(key, ""), BETWEEN)) {
+            if (!part.isBlank()) {
+                parts.add(part.strip());
+            }
+        }
+        return List.copyOf(parts);
+    }
+
+    /** The texts before, between and after a separator. */
+    private static List<String> cut(String text, String separator) {
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        for (int to = text.indexOf(separator); to >= 0; to = text.indexOf(separator, from)) {
+            parts.add(text.substring(from, to));
+            from = to + separator.length();
+        }
+        parts.add(text.substring(from));
+        return parts;
     }
 
     private List<String> words(String key) {
-        return WORD_GAP.splitAsStream(values.getOrDefault(key, "")).filter(word -> !word.isEmpty()).toList();
+        return !values.containsKey(key) ? List.of()
+                : WORD_GAP.splitAsStream(values.get(key)).filter(word -> !word.isEmpty()).toList();
     }
 
     private String upper(String key) {
