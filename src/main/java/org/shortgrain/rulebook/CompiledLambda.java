@@ -8,6 +8,7 @@ import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 import org.objectweb.asm.tree.ClassNode;
+import org.objectweb.asm.tree.FieldNode;
 import org.objectweb.asm.tree.MethodNode;
 
 /**
@@ -18,6 +19,7 @@ final class CompiledLambda {
 
     /** Name of the constant. */
     static final String INSTANCE = "INSTANCE";
+    private static final String HASH = "EXPRESSION_HASH";
     private static final String FUNCTIONS = "org/drools/model/functions/";
     private static final String HASHED = FUNCTIONS + "HashedExpression";
     /** What an enum has besides. */
@@ -46,9 +48,14 @@ final class CompiledLambda {
         new ClassReader(bytes).accept(node, ClassReader.SKIP_DEBUG);
         boolean function = Type.getInternalName(Enum.class).equals(node.superName) && node.interfaces.size() == 2
                 && node.interfaces.get(0).startsWith(FUNCTIONS) && node.interfaces.get(1).equals(HASHED)
-                && node.fields.stream().allMatch(field -> (field.access & Opcodes.ACC_STATIC) != 0)
+                && node.fields.stream().allMatch(CompiledLambda::isOfAnEnum)
                 && node.methods.stream().noneMatch(CompiledLambda::isSynthetic);
         return function ? Optional.of(new CompiledLambda(node, roles(node))) : Optional.empty();
+    }
+
+    /** Whether a field only holds the constant or its hash; a condition that asks a pattern keeps that in a field. */
+    private static boolean isOfAnEnum(FieldNode field) {
+        return field.name.equals(INSTANCE) || field.name.equals(HASH) || (field.access & Opcodes.ACC_SYNTHETIC) != 0;
     }
 
     /** Whether the compiler added it for something in the body, a nested lambda say, and not as a bridge. */
