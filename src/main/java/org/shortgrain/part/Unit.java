@@ -173,7 +173,9 @@ public enum Unit {
     private static Map<String, Unit> bySymbol() {
         Map<String, Unit> units = new HashMap<>();
         for (Unit unit : values()) {
-            unit.symbols.forEach(symbol -> units.put(symbol, unit));
+            for (String symbol : unit.symbols) {
+                units.put(symbol, unit);
+            }
         }
         return Map.copyOf(units);
     }

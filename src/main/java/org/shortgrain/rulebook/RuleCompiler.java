@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.shortgrain.part.reader.FormTable;
 import org.shortgrain.part.reader.UnjudgedKeys;
 import org.shortgrain.reference.RulebookTableException;
 import org.shortgrain.reference.Sources;
@@ -54,6 +55,7 @@ public final class RuleCompiler {
         try {
             build(Path.of(arguments[0]), Path.of(arguments[1])).ifPresent(System.out::println);
             listJudgedKeys(Path.of(arguments[1]));
+            FormTable.write(Path.of(arguments[1]));
             Sources.compile(Path.of(arguments[0]), Path.of(arguments[1], "rulebook"));
         } catch (RulebookTableException faulty) {
             faulty.faults().forEach(fault -> System.err.println("rules/" + fault));

@@ -17,13 +17,15 @@ final class AxisText {
     private AxisText() {
     }
 
-    static Optional<Axis> named(Scalar scalar) {
-        return Optional.ofNullable(NAMED.get(scalar.text().strip()));
+    static Optional<Axis> named(Spot spot) {
+        Optional<Scalar> scalar = Scalar.of(spot);
+        return scalar.isPresent() ? Optional.ofNullable(NAMED.get(scalar.get().text().strip())) : Optional.empty();
     }
 
     /** Whether a list gives one direction in numbers, and not several directions of which one holds. */
     static boolean isVector(Spot spot) {
-        return spot.isList() && spot.size() > 0 && Scalar.of(spot.item(0)).filter(Scalar::looksLikeNumber).isPresent();
+        Optional<Scalar> first = spot.isList() && spot.size() > 0 ? Scalar.of(spot.item(0)) : Optional.empty();
+        return first.isPresent() && first.get().looksLikeNumber();
     }
 
     static Optional<Axis> vector(Spot spot) {

@@ -44,11 +44,11 @@ final class Binder {
     }
 
     PartDescription description(Spot root) {
-        return (PartDescription) group(PartDescription.class, root);
+        return (PartDescription) group(Expected.Group.DESCRIPTION, root);
     }
 
-    private Record group(Class<? extends Record> type, Spot spot) {
-        Expected.Fields fields = forms.of(type);
+    private Record group(Expected.Group group, Spot spot) {
+        Expected.Fields fields = forms.of(group);
         Map<String, Spot> entries = spot.entries();
         Map<String, Stated<?>> stated = new LinkedHashMap<>();
         Optional<String> ref = Optional.empty();
@@ -58,31 +58,32 @@ final class Binder {
                 stated.put(entry.getKey(), key(field.get().expected(), entry.getValue()));
             } else if (entry.getKey().equals("ref")) {
                 ref = longForm.ref(entry.getValue());
-            } else if (!(type == PartDescription.class && entry.getKey().equals(SchemaVersion.KEY))) {
+            } else if (!(spot.path().isEmpty() && entry.getKey().equals(SchemaVersion.KEY))) {
                 problems.add(ProblemCode.UNKNOWN_KEY, entry.getValue().atKey(), Values.shown(entry.getKey()),
                         "one of " + QuantityText.list(fields.keys()), forms.advice(fields, entry.getKey()));
             }
         }
-        return record(fields, stated, new Origin(spot.at(), ref));
+        return record(group, stated, new Origin(spot.at(), ref));
     }
 
     /** The group whose main key alone is given. */
-    private Record inShort(Class<? extends Record> type, Expected.Field main, Spot spot) {
+    private Record inShort(Expected.Group group, Expected.Field main, Spot spot) {
         Stated<?> stated = key(main.expected(), spot.as(main.key()));
-        return record(forms.of(type), Map.of(main.key(), stated), new Origin(spot.at(), Optional.empty()));
+        return record(group, Map.of(main.key(), stated), new Origin(spot.at(), Optional.empty()));
     }
 
-    private Record record(Expected.Fields fields, Map<String, Stated<?>> stated, Origin origin) {
-        List<Object> arguments = new ArrayList<>();
-        for (Expected.Component component : fields.components()) {
-            if (component instanceof Expected.Field field) {
+    private Record record(Expected.Group group, Map<String, Stated<?>> stated, Origin origin) {
+        List<Expected.Component> components = forms.of(group).components();
+        Object[] arguments = new Object[components.size()];
+        for (int i = 0; i < arguments.length; i++) {
+            if (components.get(i) instanceof Expected.Field field) {
                 Stated<?> value = stated.get(field.key());
-                arguments.add(value == null ? absent(field, origin.at()) : value);
+                arguments[i] = value == null ? absent(field, origin.at()) : value;
             } else {
-                arguments.add(component == Expected.Other.ORIGIN ? origin : SchemaVersion.READ);
+                arguments[i] = components.get(i) == Expected.Other.ORIGIN ? origin : SchemaVersion.READ;
             }
         }
-        return Records.construct(fields.constructor(), arguments);
+        return Records.construct(group.type(), arguments);
     }
 
     private static Stated<?> absent(Expected.Field field, Location group) {
@@ -92,21 +93,20 @@ final class Binder {
     /** What is stated at a key. */
     private Stated<?> key(Expected expected, Spot spot) {
         paths.add(spot.path());
-        if (longForm.isLong(expected, spot)) {
-            LongForm.Parts parts = longForm.parts(expected, spot);
-            return parts.value().<Stated<?>>map(value -> stated(expected, value, parts.provenance()))
-                    .orElseGet(() -> new Stated.Unknown<>(spot.at()));
+        if (!longForm.isLong(expected, spot)) {
+            return stated(expected, spot, LongForm.plain(spot.at()));
         }
-        return stated(expected, spot, LongForm.plain(spot.at()));
+        LongForm.Parts parts = longForm.parts(expected, spot);
+        return parts.value().isPresent() ? stated(expected, parts.value().get(), parts.provenance())
+                : new Stated.Unknown<>(spot.at());
     }
 
     private Stated<?> stated(Expected expected, Spot spot, Provenance provenance) {
-        Optional<Scalar> scalar = Scalar.of(spot);
-        if (spot.isEmpty() || scalar.filter(Scalar::isNothing).isPresent()) {
+        if (spot.isEmpty() || Scalar.isNothing(spot)) {
             problems.add(ProblemCode.EMPTY_VALUE, spot.atKey(), Wanted.of(expected, vocabularies));
             return new Stated.Unknown<>(spot.at());
         }
-        Optional<Scalar.State> state = scalar.flatMap(Scalar::state);
+        Optional<Scalar.State> state = Scalar.state(spot);
         if (state.isPresent()) {
             return state.get() == Scalar.State.NONE ? new Stated.None<>(provenance) : new Stated.Unknown<>(spot.at());
         }
@@ -114,27 +114,27 @@ final class Binder {
         if (several) {
             return several(expected, spot, provenance);
         }
-        if (expected instanceof Expected.ListOf list) {
-            return value(list.item(), spot).<Stated<?>>map(only -> known(List.of(List.of(only)), provenance))
-                    .orElseGet(() -> new Stated.Unknown<>(spot.at()));
+        Optional<?> value = value(expected.item(), spot);
+        if (value.isEmpty()) {
+            return new Stated.Unknown<>(spot.at());
         }
-        return value(expected, spot).<Stated<?>>map(value -> known(List.of(value), provenance))
-                .orElseGet(() -> new Stated.Unknown<>(spot.at()));
+        return known(List.of(expected instanceof Expected.ListOf ? List.of(value.get()) : value.get()), provenance);
     }
 
     /** A list: all of the items where a list is expected, one of them where one value is. */
     private Stated<?> several(Expected expected, Spot spot, Provenance provenance) {
-        Expected item = expected instanceof Expected.ListOf list ? list.item() : expected;
-        if (spot.size() == 1 && Scalar.of(spot.item(0)).flatMap(Scalar::state).isPresent()) {
+        if (spot.size() == 1 && Scalar.state(spot.item(0)).isPresent()) {
             return stated(expected, spot.item(0), provenance);
         }
         List<Object> items = new ArrayList<>();
-        List<String> refs = new ArrayList<>(provenance.ref().stream().toList());
+        List<String> refs = new ArrayList<>();
+        add(provenance.ref(), refs);
         for (int i = 0; i < spot.size(); i++) {
-            paths.add(spot.item(i).path());
-            LongForm.Item one = longForm.item(item, spot.item(i));
-            one.ref().ifPresent(refs::add);
-            value(item, one.value()).ifPresent(items::add);
+            Spot at = spot.item(i);
+            paths.add(at.path());
+            LongForm.Item one = longForm.item(expected.item(), at);
+            add(one.ref(), refs);
+            add(value(expected.item(), one.value()), items);
         }
         if (items.isEmpty()) {
             return new Stated.Unknown<>(spot.at());
@@ -144,25 +144,30 @@ final class Binder {
         return known(expected instanceof Expected.ListOf ? List.of(List.copyOf(items)) : items, joined);
     }
 
+    private static <T> void add(Optional<? extends T> one, List<T> all) {
+        if (one.isPresent()) {
+            all.add(one.get());
+        }
+    }
+
     private Optional<?> value(Expected expected, Spot spot) {
         Optional<Scalar> scalar = Scalar.of(spot);
-        if (scalar.filter(Scalar::isNothing).isPresent()) {
+        if (Scalar.isNothing(spot)) {
             problems.add(ProblemCode.EMPTY_VALUE, spot.at(), Wanted.of(expected, vocabularies));
             return Optional.empty();
         }
-        Optional<Scalar.State> state = scalar.flatMap(Scalar::state);
-        if (state.isPresent()) {
-            problems.add(ProblemCode.STATE_IN_LIST, spot.at(), scalar.get().text());
+        if (Scalar.state(spot).isPresent()) {
+            problems.add(ProblemCode.STATE_IN_LIST, spot.at(), scalar.orElseThrow().text());
             return Optional.empty();
         }
         if (!(expected instanceof Expected.Group group)) {
             return values.read(expected, spot);
         }
         if (spot.isGroup()) {
-            return Optional.of(group(group.type(), spot));
+            return Optional.of(group(group, spot));
         }
-        Optional<Expected.Field> main = forms.of(group.type()).inShort().filter(field -> scalar.isPresent());
-        return main.isPresent() ? main.map(field -> inShort(group.type(), field, spot))
+        Optional<Expected.Field> main = forms.of(group).inShort();
+        return main.isPresent() && scalar.isPresent() ? Optional.of(inShort(group, main.get(), spot))
                 : values.wrongKind(expected, spot);
     }
 

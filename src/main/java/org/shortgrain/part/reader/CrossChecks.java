@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.shortgrain.part.Crack;
 import org.shortgrain.part.Feature;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.RouteStep;
+import org.shortgrain.part.Service;
 import org.shortgrain.part.Stated;
+import org.shortgrain.part.TestData;
 
 /** What one key says about another: names of features, and the fields without which no report is made. */
 final class CrossChecks {
@@ -19,40 +23,48 @@ final class CrossChecks {
     }
 
     void check(PartDescription description) {
-        List<Feature> features = all(description.features());
-        List<String> ids = featureIds(features);
+        List<String> ids = featureIds(all(description.features()));
         for (RouteStep step : all(description.route())) {
-            all(step.at()).forEach(id -> named(id, ids, step.at().at()));
+            named(all(step.at()), ids, step.at().at());
         }
-        description.service().field(service -> service.cracks()).candidates().stream().flatMap(List::stream)
-                .forEach(crack -> crack.feature().candidates().forEach(id -> named(id, ids, crack.feature().at())));
-        all(description.testData()).forEach(
-                data -> data.feature().candidates().forEach(id -> named(id, ids, data.feature().at())));
+        for (Crack crack : all(description.service().field(Service::cracks))) {
+            named(crack.feature().candidates(), ids, crack.feature().at());
+        }
+        for (TestData data : all(description.testData())) {
+            named(data.feature().candidates(), ids, data.feature().at());
+        }
     }
 
     private static <T> List<T> all(Stated<List<T>> stated) {
-        return stated.candidates().stream().flatMap(List::stream).toList();
+        List<T> all = new ArrayList<>();
+        for (List<T> one : stated.candidates()) {
+            all.addAll(one);
+        }
+        return all;
     }
 
     private List<String> featureIds(List<Feature> features) {
         Map<String, Integer> lines = new HashMap<>();
         List<String> ids = new ArrayList<>();
         for (Feature feature : features) {
-            feature.id().single().ifPresent(id -> {
-                ids.add(id);
-                Integer first = lines.putIfAbsent(id, feature.id().at().line());
+            Optional<String> id = feature.id().single();
+            if (id.isPresent()) {
+                ids.add(id.get());
+                Integer first = lines.putIfAbsent(id.get(), feature.id().at().line());
                 if (first != null) {
-                    problems.add(ProblemCode.DUPLICATE_FEATURE, feature.id().at(), Values.shown(id), first);
+                    problems.add(ProblemCode.DUPLICATE_FEATURE, feature.id().at(), Values.shown(id.get()), first);
                 }
-            });
+            }
         }
         return ids;
     }
 
-    private void named(String id, List<String> ids, Location at) {
-        if (!ids.isEmpty() && !ids.contains(id)) {
-            problems.add(ProblemCode.UNKNOWN_FEATURE, at, Values.shown(id), QuantityText.list(ids),
-                    Nearest.advice(id, ids, "Describe the feature, or name one that is"));
+    private void named(List<String> named, List<String> ids, Location at) {
+        for (String id : named) {
+            if (!ids.isEmpty() && !ids.contains(id)) {
+                problems.add(ProblemCode.UNKNOWN_FEATURE, at, Values.shown(id), QuantityText.list(ids),
+                        Nearest.advice(id, ids, "Describe the feature, or name one that is"));
+            }
         }
     }
 }

@@ -1,18 +1,30 @@
 package org.shortgrain.part.reader;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Method;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.shortgrain.part.Dimension;
-import org.shortgrain.part.Limits;
+import org.shortgrain.part.DirectionWord;
+import org.shortgrain.part.Humidity;
 import org.shortgrain.part.Minimum;
+import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Vocabulary;
+import org.shortgrain.part.Word;
 
-/** What may stand at a key, read off the type and the annotations of a record's component. */
+/**
+ * What may stand at a key, as the type and the annotations of a record's component say.
+ *
+ * <p>Records and enums are named, and loaded when a value of theirs is met: one description uses a part of the form.
+ */
 sealed interface Expected {
+
+    /** What one item is, if a list is expected; the same, if not. */
+    default Expected item() {
+        return this;
+    }
 
     /**
      * Text.
@@ -49,9 +61,32 @@ sealed interface Expected {
     /**
      * A word of a closed list.
      *
-     * @param words the words, with what each stands for
+     * @param enumName the enum of the words, by its full name
      */
-    record OneOf(Map<String, Object> words) implements Expected {
+    record OneOf(String enumName) implements Expected {
+        /** Collected once for the whole process. */
+        private static final ClassValue<Map<String, Object>> WORDS = new ClassValue<>() {
+            @Override
+            protected Map<String, Object> computeValue(Class<?> type) {
+                Map<String, Object> words = new LinkedHashMap<>();
+                for (Object constant : type.getEnumConstants()) {
+                    words.put(constant instanceof Word word ? word.word() : constant.toString(), constant);
+                    if (constant instanceof Word word) {
+                        word.otherSpellings().forEach(other -> words.put(other, constant));
+                    }
+                }
+                return Collections.unmodifiableMap(words);
+            }
+        };
+
+        static OneOf of(Class<?> type) {
+            return new OneOf(type.getName());
+        }
+
+        /** The words, with what each stands for. */
+        Map<String, Object> words() {
+            return WORDS.get(Expected.type(enumName));
+        }
     }
 
     /** A direction in the axes of the part. */
@@ -59,19 +94,45 @@ sealed interface Expected {
     }
 
     /** A grain direction or {@code {axis: ...}}. */
-    record Direction(OneOf words) implements Expected {
+    record Direction() implements Expected {
+        OneOf words() {
+            return OneOf.of(DirectionWord.class);
+        }
     }
 
-    /** A relative humidity or a word. */
-    record Moisture(Measure relative, OneOf words) implements Expected {
+    /**
+     * A relative humidity or a word.
+     *
+     * @param bounds limits of the relative humidity
+     */
+    record Moisture(Bounds bounds) implements Expected {
+        Measure relative() {
+            return new Measure(Dimension.SHARE, bounds);
+        }
+
+        OneOf words() {
+            return OneOf.of(Humidity.HumidityWord.class);
+        }
     }
 
     /**
      * A group of keys.
      *
-     * @param type record it becomes
+     * @param name the record of {@code org.shortgrain.part} that it becomes, by its simple name
      */
-    record Group(Class<? extends Record> type) implements Expected {
+    record Group(String name) implements Expected {
+        private static final String PACKAGE = PartDescription.class.getPackageName() + ".";
+        /** The whole description. */
+        static final Group DESCRIPTION = of(PartDescription.class);
+
+        static Group of(Class<?> type) {
+            return new Group(type.getSimpleName());
+        }
+
+        /** The record that it becomes. */
+        Class<? extends Record> type() {
+            return Expected.type(PACKAGE + name).asSubclass(Record.class);
+        }
     }
 
     /**
@@ -93,15 +154,9 @@ sealed interface Expected {
      */
     record Bounds(double min, double max, boolean positive, double usualMin, double usualMax) {
 
-        static Bounds of(Optional<Limits> limits, double least, double greatest) {
-            if (limits.isEmpty()) {
-                return new Bounds(least, greatest, false, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-            }
-            Limits given = limits.get();
-            double lower = given.positive() ? 0 : least;
-            return new Bounds(Double.isNaN(given.min()) ? lower : given.min(),
-                    Double.isNaN(given.max()) ? greatest : given.max(), given.positive(), given.usualMin(),
-                    given.usualMax());
+        /** Outer limits alone. */
+        Bounds(double min, double max) {
+            this(min, max, false, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
 
         boolean hold(double si) {
@@ -111,20 +166,6 @@ sealed interface Expected {
         boolean areUsual(double si) {
             return si >= usualMin && si <= usualMax;
         }
-    }
-
-    /**
-     * A key of a group.
-     *
-     * @param key       key in the file
-     * @param expected  what may stand there
-     * @param meaning   what it means
-     * @param minimum   whether it belongs to the minimum set
-     * @param inShort   whether its value alone may stand for the group
-     * @param accessor  accessor of the component it fills
-     */
-    record Field(String key, Expected expected, String meaning, Optional<Minimum> minimum, boolean inShort,
-            Method accessor) implements Component {
     }
 
     /** A component of a record. */
@@ -140,20 +181,57 @@ sealed interface Expected {
     }
 
     /**
+     * A key of a group.
+     *
+     * @param key       key in the file
+     * @param component name of the component that it fills
+     * @param expected  what may stand there
+     * @param meaning   what it means
+     * @param need      whether it belongs to the minimum set
+     * @param inShort   whether its value alone may stand for the group
+     */
+    record Field(String key, String component, Expected expected, String meaning, Optional<Need> need, boolean inShort)
+            implements Component {
+    }
+
+    /**
+     * That a key belongs to the minimum set.
+     *
+     * @param role        what its absence holds back
+     * @param noneAnswers whether {@code none} answers it
+     */
+    record Need(Minimum.Role role, boolean noneAnswers) {
+    }
+
+    /**
      * The keys of a group.
      *
-     * @param constructor canonical constructor of the record it becomes
-     * @param components  components in the order of the record
-     * @param byKey       those that are keys, in the same order
+     * @param components components in the order of the record
+     * @param byKey      those that are keys, in the same order
      */
-    record Fields(Constructor<? extends Record> constructor, List<Component> components, Map<String, Field> byKey) {
+    record Fields(List<Component> components, Map<String, Field> byKey) {
+
+        static Fields of(List<Component> components) {
+            Map<String, Field> byKey = new LinkedHashMap<>();
+            for (Component component : components) {
+                if (component instanceof Field field) {
+                    byKey.put(field.key(), field);
+                }
+            }
+            return new Fields(List.copyOf(components), Collections.unmodifiableMap(byKey));
+        }
 
         Optional<Field> named(String key) {
             return Optional.ofNullable(byKey.get(key));
         }
 
         Optional<Field> inShort() {
-            return byKey.values().stream().filter(Field::inShort).findFirst();
+            for (Field field : all()) {
+                if (field.inShort()) {
+                    return Optional.of(field);
+                }
+            }
+            return Optional.empty();
         }
 
         Collection<Field> all() {
@@ -162,6 +240,14 @@ sealed interface Expected {
 
         List<String> keys() {
             return List.copyOf(byKey.keySet());
+        }
+    }
+
+    private static Class<?> type(String name) {
+        try {
+            return Class.forName(name);
+        } catch (ClassNotFoundException e) {
+            throw new IllegalStateException("the form names a type that is not there: " + name, e);
         }
     }
 }

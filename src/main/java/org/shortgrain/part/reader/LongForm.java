@@ -28,8 +28,8 @@ final class LongForm {
     private final Problems problems;
     private final Forms forms;
     private final Values values;
-    private final Expected.OneOf kinds = Forms.words(Provenance.Kind.class);
-    private final Expected.OneOf scopes = Forms.words(Provenance.Scope.class);
+    private final Expected.OneOf kinds = Expected.OneOf.of(Provenance.Kind.class);
+    private final Expected.OneOf scopes = Expected.OneOf.of(Provenance.Scope.class);
 
     LongForm(Problems problems, Forms forms, Values values) {
         this.problems = problems;
@@ -63,27 +63,28 @@ final class LongForm {
         if (!spot.isGroup() || spot.isEmpty()) {
             return false;
         }
-        Expected item = expected instanceof Expected.ListOf list ? list.item() : expected;
-        if (!(item instanceof Expected.Group group)) {
+        if (!(expected.item() instanceof Expected.Group group)) {
             return true;
         }
         Optional<Spot> value = spot.entry(VALUE);
-        boolean own = forms.of(group.type()).named(VALUE).isPresent();
-        boolean state = value.flatMap(Scalar::of).flatMap(Scalar::state).isPresent();
-        return value.isPresent() && (!own || state && KEYS.containsAll(spot.entries().keySet()));
+        boolean own = forms.of(group).named(VALUE).isPresent();
+        return value.isPresent()
+                && (!own || Scalar.state(value.get()).isPresent() && KEYS.containsAll(spot.entries().keySet()));
     }
 
     Parts parts(Expected expected, Spot spot) {
         Map<String, Spot> entries = spot.entries();
-        List<String> inPlace = inPlace(expected).stream().filter(entries::containsKey).toList();
+        List<String> inPlace = new ArrayList<>(inPlace(expected));
+        inPlace.retainAll(entries.keySet());
         List<String> known = new ArrayList<>(KEYS);
         known.addAll(inPlace(expected));
-        entries.forEach((key, entry) -> {
+        for (Map.Entry<String, Spot> entry : entries.entrySet()) {
+            String key = entry.getKey();
             if (!known.contains(key) || entries.containsKey(VALUE) && inPlace.contains(key)) {
-                problems.add(ProblemCode.UNKNOWN_KEY, entry.atKey(), Values.shown(key),
+                problems.add(ProblemCode.UNKNOWN_KEY, entry.getValue().atKey(), Values.shown(key),
                         "one of " + QuantityText.list(known), Nearest.advice(key, known, "Take it out"));
             }
-        });
+        }
         Provenance provenance = provenance(entries, spot);
         if (entries.containsKey(VALUE)) {
             return new Parts(Optional.of(entries.get(VALUE)), provenance);
@@ -122,35 +123,31 @@ final class LongForm {
     private Provenance provenance(Map<String, Spot> entries, Spot spot) {
         Provenance.Kind kind = word(entries.get(KIND), kinds, Provenance.Kind.class).orElse(Provenance.Kind.STATED);
         Optional<Provenance.Scope> scope = word(entries.get(SCOPE), scopes, Provenance.Scope.class);
-        return new Provenance(kind, Optional.ofNullable(entries.get(REF)).flatMap(this::ref), scope, spot.at());
+        Optional<String> ref = entries.containsKey(REF) ? ref(entries.get(REF)) : Optional.empty();
+        return new Provenance(kind, ref, scope, spot.at());
     }
 
     private <T> Optional<T> word(Spot spot, Expected.OneOf words, Class<T> type) {
-        if (spot == null) {
+        if (spot == null || Scalar.state(spot).isPresent()) {
             return Optional.empty();
         }
         Optional<Scalar> scalar = Scalar.of(spot);
-        if (scalar.flatMap(Scalar::state).isPresent()) {
-            return Optional.empty();
-        }
-        Object meant = scalar.map(one -> words.words().get(one.text())).orElse(null);
+        String text = scalar.isPresent() ? scalar.get().text() : "";
+        Object meant = words.words().get(text);
         if (meant == null) {
             List<String> list = List.copyOf(words.words().keySet());
-            String text = scalar.map(Scalar::text).orElse("");
             problems.add(ProblemCode.UNKNOWN_WORD, spot.at(), Values.shown(text), QuantityText.list(list),
                     Nearest.advice(text, list, "Choose the word that comes closest"));
         }
-        return Optional.ofNullable(meant).map(type::cast);
+        return Optional.ofNullable(type.cast(meant));
     }
 
     /** A reference; none and unknown leave it empty. */
     Optional<String> ref(Spot spot) {
-        Optional<Scalar> scalar = Scalar.of(spot);
-        if (scalar.filter(Scalar::isNothing).isPresent()) {
+        if (Scalar.isNothing(spot)) {
             problems.add(ProblemCode.EMPTY_VALUE, spot.at(), "text: a drawing note, card operation or report");
             return Optional.empty();
         }
-        return scalar.flatMap(Scalar::state).isPresent() ? Optional.empty()
-                : values.read(REFERENCE, spot).map(String.class::cast);
+        return Scalar.state(spot).isPresent() ? Optional.empty() : values.text(REFERENCE, spot);
     }
 }

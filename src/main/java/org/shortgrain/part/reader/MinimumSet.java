@@ -3,7 +3,6 @@ package org.shortgrain.part.reader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.Minimum;
 import org.shortgrain.part.PartDescription;
@@ -57,45 +56,53 @@ public final class MinimumSet {
     public Open open(PartDescription description) {
         List<Missing> missing = new ArrayList<>();
         List<Alternatives> alternatives = new ArrayList<>();
-        inside(description, missing, alternatives);
+        inside(description, Expected.Group.DESCRIPTION, missing, alternatives);
         return new Open(missing, alternatives);
     }
 
-    private void inside(Record group, List<Missing> missing, List<Alternatives> alternatives) {
-        for (Expected.Field field : forms.of(group.getClass()).all()) {
-            Stated<?> stated = (Stated<?>) Records.value(group, field.accessor());
-            field.minimum().flatMap(minimum -> open(minimum, stated, field.meaning())).ifPresent(missing::add);
-            if (field.expected() instanceof Expected.Group inner && !stated.isKnown()) {
-                emptyGroup(inner, stated, missing);
+    private void inside(Record record, Expected.Group group, List<Missing> missing, List<Alternatives> alternatives) {
+        List<Expected.Component> components = forms.of(group).components();
+        for (int i = 0; i < components.size(); i++) {
+            if (components.get(i) instanceof Expected.Field field) {
+                at(field, (Stated<?>) Records.value(record, i), missing, alternatives);
             }
-            List<?> values = stated.candidates().size() > 1 ? stated.candidates().stream().distinct().toList() : List.of();
-            if (values.size() > 1) {
-                alternatives.add(new Alternatives(field.minimum().map(Minimum::value).orElse(Minimum.Role.JUDGING),
-                        stated.at(), values, field.meaning()));
+        }
+    }
+
+    private void at(Expected.Field field, Stated<?> stated, List<Missing> missing, List<Alternatives> alternatives) {
+        if (field.need().isPresent() && isOpen(field.need().get(), stated)) {
+            missing.add(new Missing(field.need().get().role(), stated.at(), state(stated), field.meaning()));
+        }
+        if (field.expected() instanceof Expected.Group inner && !stated.isKnown()) {
+            emptyGroup(inner, stated, missing);
+        }
+        List<?> values = stated.candidates().size() > 1 ? stated.candidates().stream().distinct().toList() : List.of();
+        if (values.size() > 1) {
+            alternatives.add(new Alternatives(field.need().map(Expected.Need::role).orElse(Minimum.Role.JUDGING),
+                    stated.at(), values, field.meaning()));
+        }
+        Optional<Expected.Group> inner = Forms.inside(field);
+        if (inner.isPresent()) {
+            for (Object value : stated.candidates()) {
+                for (Object one : value instanceof List<?> list ? list : List.of(value)) {
+                    inside((Record) one, inner.get(), missing, alternatives);
+                }
             }
-            stated.candidates().stream().flatMap(value -> value instanceof List<?> list ? list.stream()
-                    : Stream.of(value)).forEach(value -> {
-                        if (value instanceof Record record && forms.isGroup(field.expected())) {
-                            inside(record, missing, alternatives);
-                        }
-                    });
         }
     }
 
     /** A group that does not stand: its fields are as open as it is. */
     private void emptyGroup(Expected.Group group, Stated<?> state, List<Missing> missing) {
-        for (Expected.Field field : forms.of(group.type()).all()) {
-            field.minimum().ifPresent(minimum -> {
+        for (Expected.Field field : forms.of(group).all()) {
+            if (field.need().isPresent()) {
                 Location at = new Location(state.at().path() + "/" + field.key(), state.at().line(), state.at().column());
-                missing.add(new Missing(minimum.value(), at, state(state), field.meaning()));
-            });
+                missing.add(new Missing(field.need().get().role(), at, state(state), field.meaning()));
+            }
         }
     }
 
-    private static Optional<Missing> open(Minimum minimum, Stated<?> stated, String meaning) {
-        boolean answered = stated.isKnown() || stated.isNone() && minimum.noneAnswers();
-        return answered ? Optional.empty()
-                : Optional.of(new Missing(minimum.value(), stated.at(), state(stated), meaning));
+    private static boolean isOpen(Expected.Need need, Stated<?> stated) {
+        return !stated.isKnown() && !(stated.isNone() && need.noneAnswers());
     }
 
     private static Missing.State state(Stated<?> stated) {

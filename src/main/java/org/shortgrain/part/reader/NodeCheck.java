@@ -47,14 +47,18 @@ final class NodeCheck {
     }
 
     private long inside(Node node) {
+        long nodes = 0;
         if (node instanceof SequenceNode sequence) {
-            return sequence.getValue().stream().mapToLong(this::size).sum();
-        }
-        if (node instanceof MappingNode mapping) {
+            for (Node item : sequence.getValue()) {
+                nodes += size(item);
+            }
+        } else if (node instanceof MappingNode mapping) {
             checkKeys(mapping);
-            return mapping.getValue().stream().map(NodeTuple::getValueNode).mapToLong(this::size).sum();
+            for (NodeTuple entry : mapping.getValue()) {
+                nodes += size(entry.getValueNode());
+            }
         }
-        return 0;
+        return nodes;
     }
 
     private void checkTag(Node node) {

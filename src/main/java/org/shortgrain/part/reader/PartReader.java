@@ -40,8 +40,8 @@ public final class PartReader {
      */
     public Reading read(Path file) {
         Problems problems = new Problems(file.toString());
-        return bytes(file, problems).map(bytes -> read(file.toString(), bytes))
-                .orElseGet(() -> new Reading.Refused(problems.inFileOrder()));
+        Optional<byte[]> bytes = bytes(file, problems);
+        return bytes.isPresent() ? read(file.toString(), bytes.get()) : new Reading.Refused(problems.inFileOrder());
     }
 
     /**
@@ -56,9 +56,9 @@ public final class PartReader {
             problems.add(ProblemCode.TOO_LARGE, wholeFile(), MOST_BYTES);
             return new Reading.Refused(problems.inFileOrder());
         }
-        Optional<Node> node = new YamlText(problems).compose(bytes);
-        return node.map(root -> bind(name, bytes, Spot.root(root), problems))
-                .orElseGet(() -> new Reading.Refused(problems.inFileOrder()));
+        Optional<Node> root = new YamlText(problems).compose(bytes);
+        return root.isPresent() ? bind(name, bytes, Spot.root(root.get()), problems)
+                : new Reading.Refused(problems.inFileOrder());
     }
 
     /**

@@ -18,7 +18,12 @@ final class Problems {
     }
 
     boolean refuse() {
-        return all.stream().anyMatch(problem -> !problem.code().isWarning());
+        for (Problem problem : all) {
+            if (!problem.code().isWarning()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean standAt(String path) {
@@ -26,6 +31,6 @@ final class Problems {
     }
 
     List<Problem> inFileOrder() {
-        return all.stream().sorted(Problem.IN_FILE_ORDER).toList();
+        return all.isEmpty() ? List.of() : all.stream().sorted(Problem.IN_FILE_ORDER).toList();
     }
 }

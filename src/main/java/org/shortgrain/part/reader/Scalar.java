@@ -33,6 +33,16 @@ record Scalar(String text, boolean plain) {
         return spot.node() instanceof ScalarNode node ? Optional.of(of(node)) : Optional.empty();
     }
 
+    /** Whether a scalar stands there that says nothing. */
+    static boolean isNothing(Spot spot) {
+        return spot.node() instanceof ScalarNode node && of(node).isNothing();
+    }
+
+    /** The state that stands there in place of a value. */
+    static Optional<State> state(Spot spot) {
+        return spot.node() instanceof ScalarNode node ? of(node).state() : Optional.empty();
+    }
+
     Optional<State> state() {
         return switch (text.length()) {
             case 4 -> text.equalsIgnoreCase("none") ? Optional.of(State.NONE) : Optional.empty();

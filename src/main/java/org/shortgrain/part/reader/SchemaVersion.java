@@ -19,7 +19,7 @@ final class SchemaVersion {
             return;
         }
         Optional<Scalar> version = Scalar.of(spot.get());
-        if (version.filter(scalar -> scalar.text().equals(Integer.toString(READ))).isEmpty()) {
+        if (version.isEmpty() || !version.get().text().equals(Integer.toString(READ))) {
             String found = version.map(scalar -> '"' + Values.shown(scalar.text()) + '"').orElse("a list or a group");
             problems.add(ProblemCode.SCHEMA_VERSION, spot.get().at(), found + " stands here");
         }

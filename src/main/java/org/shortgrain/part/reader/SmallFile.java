@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import org.shortgrain.part.Location;
 import org.yaml.snakeyaml.nodes.Node;
@@ -76,9 +77,9 @@ final class SmallFile {
             problems.add(ProblemCode.EMPTY_VALUE, value.get().at(), "text");
             return Optional.empty();
         }
-        Optional<Integer> unprintable = scalar.get().text().codePoints().filter(Values::isUnprintable).boxed().findFirst();
+        OptionalInt unprintable = Values.unprintable(scalar.get().text());
         if (unprintable.isPresent()) {
-            problems.add(ProblemCode.UNPRINTABLE_TEXT, value.get().at(), YamlText.hex(unprintable.get()));
+            problems.add(ProblemCode.UNPRINTABLE_TEXT, value.get().at(), YamlText.hex(unprintable.getAsInt()));
             return Optional.empty();
         }
         return Optional.of(scalar.get().text().strip());

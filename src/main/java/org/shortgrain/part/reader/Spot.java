@@ -26,8 +26,8 @@ record Spot(String path, Node node, Optional<Node> key) {
 
     /** The value; or its key, where the value only begins on a later line, as groups and lists mostly do. */
     Location at() {
-        Node shown = key.filter(k -> k.getStartMark().getLine() < node.getStartMark().getLine()).orElse(node);
-        return YamlText.at(path, shown.getStartMark());
+        boolean later = key.isPresent() && key.get().getStartMark().getLine() < node.getStartMark().getLine();
+        return YamlText.at(path, (later ? key.get() : node).getStartMark());
     }
 
     /** The key, or the value where there is no key. */
@@ -86,6 +86,7 @@ record Spot(String path, Node node, Optional<Node> key) {
     }
 
     private static String escaped(String key) {
-        return key.replace("~", "~0").replace("/", "~1");
+        boolean plain = key.indexOf('~') < 0 && key.indexOf('/') < 0;
+        return plain ? key : key.replace("~", "~0").replace("/", "~1");
     }
 }

@@ -11,7 +11,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.shortgrain.part.PartDescription;
 
 /**
  * Which keys of a description are read but judged by nothing, so that nobody takes an entry for a verdict.
@@ -53,11 +52,11 @@ public final class UnjudgedKeys {
      */
     public static List<String> asked(Set<String> accessors) {
         List<String> asked = new ArrayList<>();
-        new Forms().visit(PartDescription.class, (group, field) -> {
-            if (accessors.contains(group.getSimpleName() + "." + field.accessor().getName())) {
-                asked.add(name(group, field));
+        RecordForms.read().forEach((record, fields) -> fields.all().forEach(field -> {
+            if (accessors.contains(record + "." + field.component())) {
+                asked.add(record + "." + field.key());
             }
-        });
+        }));
         return asked;
     }
 
@@ -78,7 +77,7 @@ public final class UnjudgedKeys {
 
     /** The path with stars, if it leads to a value that nothing asks for. */
     private Optional<String> unjudged(String path) {
-        Class<? extends Record> group = PartDescription.class;
+        Expected.Group group = Expected.Group.DESCRIPTION;
         StringBuilder general = new StringBuilder();
         boolean asked = true;
         for (String key : path.substring(1).split("/")) {
@@ -93,14 +92,9 @@ public final class UnjudgedKeys {
         return isValue && !asked ? Optional.of(general.toString().replaceFirst("/\\*$", "")) : Optional.empty();
     }
 
-    private boolean isAsked(Class<? extends Record> group, Expected.Field field) {
-        boolean text = field.expected() instanceof Expected.Text
-                || field.expected() instanceof Expected.ListOf list && list.item() instanceof Expected.Text;
-        boolean recordKeeping = text && (RECORD_KEEPING.contains(group.getSimpleName()) || field.key().equals(REMARKS));
-        return recordKeeping || judged.contains(name(group, field));
-    }
-
-    static String name(Class<? extends Record> group, Expected.Field field) {
-        return group.getSimpleName() + "." + field.key();
+    private boolean isAsked(Expected.Group group, Expected.Field field) {
+        boolean text = field.expected().item() instanceof Expected.Text;
+        boolean recordKeeping = text && (RECORD_KEEPING.contains(group.name()) || field.key().equals(REMARKS));
+        return recordKeeping || judged.contains(group.name() + "." + field.key());
     }
 }

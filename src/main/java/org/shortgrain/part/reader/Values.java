@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.shortgrain.part.Axis;
 import org.shortgrain.part.Dimension;
@@ -63,6 +64,15 @@ final class Values {
         return expected instanceof Expected.OneOf words ? word(words, scalar, spot) : truth(scalar, spot);
     }
 
+    Optional<String> text(Expected.Text expected, Spot spot) {
+        Optional<Scalar> scalar = Scalar.of(spot);
+        if (scalar.isEmpty()) {
+            wrongKind(expected, spot);
+            return Optional.empty();
+        }
+        return text(expected, scalar.get(), spot);
+    }
+
     private Optional<String> text(Expected.Text expected, Scalar scalar, Spot spot) {
         String text = scalar.text();
         if (scalar.plain() && !expected.verbatim() && UNCLEAR.contains(text.toLowerCase(Locale.ROOT))
@@ -70,9 +80,9 @@ final class Values {
             problems.add(ProblemCode.UNCLEAR_ANSWER, spot.at(), shown(text), Wanted.of(expected, vocabularies));
             return Optional.empty();
         }
-        Optional<Integer> unprintable = text.codePoints().filter(Values::isUnprintable).boxed().findFirst();
+        OptionalInt unprintable = unprintable(text);
         if (unprintable.isPresent()) {
-            problems.add(ProblemCode.UNPRINTABLE_TEXT, spot.at(), YamlText.hex(unprintable.get()));
+            problems.add(ProblemCode.UNPRINTABLE_TEXT, spot.at(), YamlText.hex(unprintable.getAsInt()));
             return Optional.empty();
         }
         if (expected.date() && !Dates.isDate(text)) {
@@ -82,7 +92,17 @@ final class Values {
         return expected.words().isEmpty() ? Optional.of(text) : listed(expected.words().get(), text, spot);
     }
 
-    static boolean isUnprintable(int character) {
+    /** The first character of a text that cannot be printed. */
+    static OptionalInt unprintable(String text) {
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            if (isUnprintable(text.codePointAt(i))) {
+                return OptionalInt.of(text.codePointAt(i));
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static boolean isUnprintable(int character) {
         boolean blank = character == '\n' || character == '\t';
         return Character.isISOControl(character) && !blank || Character.getType(character) == Character.SURROGATE;
     }
@@ -91,7 +111,7 @@ final class Values {
     private Optional<String> listed(Vocabulary.List list, String text, Spot spot) {
         Optional<String> word = vocabularies.canonical(list, text);
         if (word.isPresent() || OPEN_LISTS.contains(list)) {
-            return word.or(() -> Optional.of(text));
+            return Optional.of(word.orElse(text));
         }
         List<String> words = vocabularies.words(list);
         problems.add(ProblemCode.UNKNOWN_WORD, spot.at(), shown(text), QuantityText.list(words),
@@ -150,7 +170,8 @@ final class Values {
     private Optional<Range> range(Expected.Measure measure, Spot spot) {
         Optional<Scalar> scalar = Scalar.of(spot);
         if (scalar.isPresent()) {
-            return quantities.read(scalar.get(), spot, measure).map(Range::of);
+            Optional<Quantity> quantity = quantities.read(scalar.get(), spot, measure);
+            return quantity.isPresent() ? Optional.of(Range.of(quantity.get())) : Optional.empty();
         }
         if (!spot.isGroup()) {
             wrongKind(measure, spot);
@@ -161,8 +182,8 @@ final class Values {
 
     private Optional<Range> limits(Expected.Measure measure, Spot spot) {
         Map<String, Spot> entries = spot.entries();
-        Optional<Quantity> min = Optional.ofNullable(entries.get("min")).flatMap(limit -> limit(measure, limit));
-        Optional<Quantity> max = Optional.ofNullable(entries.get("max")).flatMap(limit -> limit(measure, limit));
+        Optional<Quantity> min = limit("min", entries, measure);
+        Optional<Quantity> max = limit("max", entries, measure);
         if (min.isEmpty() && max.isEmpty()) {
             problems.add(ProblemCode.NO_LIMITS, spot.at());
             return Optional.empty();
@@ -175,7 +196,11 @@ final class Values {
     }
 
     /** One limit; none and unknown leave this side open. */
-    private Optional<Quantity> limit(Expected.Measure measure, Spot spot) {
+    private Optional<Quantity> limit(String key, Map<String, Spot> entries, Expected.Measure measure) {
+        Spot spot = entries.get(key);
+        if (spot == null) {
+            return Optional.empty();
+        }
         Optional<Scalar> scalar = Scalar.of(spot);
         if (scalar.isEmpty()) {
             wrongKind(measure, spot);
@@ -185,27 +210,32 @@ final class Values {
     }
 
     private Optional<Humidity> moisture(Expected.Moisture expected, Spot spot) {
-        Optional<Object> word = Scalar.of(spot).map(scalar -> expected.words().words().get(scalar.text()));
-        if (word.isPresent()) {
-            return Optional.of(new Humidity(Optional.empty(), word.map(Humidity.HumidityWord.class::cast)));
+        Optional<Scalar> scalar = Scalar.of(spot);
+        Object word = scalar.isPresent() ? expected.words().words().get(scalar.get().text()) : null;
+        if (word != null) {
+            return Optional.of(new Humidity(Optional.empty(), Optional.of((Humidity.HumidityWord) word)));
         }
-        return range(expected.relative(), spot).map(range -> new Humidity(Optional.of(range), Optional.empty()));
+        Optional<Range> range = range(expected.relative(), spot);
+        return range.isPresent() ? Optional.of(new Humidity(range, Optional.empty())) : Optional.empty();
     }
 
     private Optional<StressDirection> direction(Expected.Direction expected, Spot spot) {
         if (spot.isGroup()) {
-            return Optional.ofNullable(spot.entries().get("axis")).flatMap(this::axis).map(StressDirection.Along::new);
+            Spot along = spot.entries().get("axis");
+            Optional<Axis> axis = along == null ? Optional.empty() : axis(along);
+            return axis.isPresent() ? Optional.of(new StressDirection.Along(axis.get())) : Optional.empty();
         }
         Optional<Scalar> scalar = Scalar.of(spot);
         if (scalar.isEmpty()) {
             wrongKind(expected, spot);
             return Optional.empty();
         }
-        return word(expected.words(), scalar.get(), spot).map(DirectionWord.class::cast).map(StressDirection.Named::new);
+        Optional<Object> word = word(expected.words(), scalar.get(), spot);
+        return word.isPresent() ? Optional.of(new StressDirection.Named((DirectionWord) word.get())) : Optional.empty();
     }
 
     private Optional<Axis> axis(Spot spot) {
-        Optional<Axis> axis = spot.isList() ? AxisText.vector(spot) : Scalar.of(spot).flatMap(AxisText::named);
+        Optional<Axis> axis = spot.isList() ? AxisText.vector(spot) : AxisText.named(spot);
         if (axis.isEmpty()) {
             String found = Scalar.of(spot).map(scalar -> '"' + shown(scalar.text()) + '"').orElse("this");
             problems.add(ProblemCode.NOT_AN_AXIS, spot.at(), found);

@@ -44,7 +44,7 @@ final class Wanted {
         if (expected instanceof Expected.ListOf list) {
             return "a list, each item " + of(list.item(), vocabularies);
         }
-        return "a group of keys such as " + QuantityText.list(new Forms().of(((Expected.Group) expected).type()).keys()
+        return "a group of keys such as " + QuantityText.list(new Forms().of((Expected.Group) expected).keys()
                 .stream().limit(5).toList());
     }
 

@@ -43,7 +43,12 @@ final class YamlText {
 
     /** The one document of the file; empty if a problem was reported. */
     Optional<Node> compose(byte[] bytes) {
-        return decode(bytes).filter(this::isPrintable).flatMap(this::compose).filter(this::isFinite);
+        Optional<String> text = decode(bytes);
+        if (text.isEmpty() || !isPrintable(text.get())) {
+            return Optional.empty();
+        }
+        Optional<Node> root = compose(text.get());
+        return root.isPresent() && isFinite(root.get()) ? root : Optional.empty();
     }
 
     private Optional<String> decode(byte[] bytes) {

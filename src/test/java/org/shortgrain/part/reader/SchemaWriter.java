@@ -11,7 +11,6 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.shortgrain.part.Dimension;
 import org.shortgrain.part.Minimum;
-import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Provenance;
 import org.shortgrain.part.Unit;
 import tools.jackson.core.util.DefaultIndenter;
@@ -60,10 +59,10 @@ final class SchemaWriter {
         definitions.put("lone_state", lone.set("items", refer("state")));
         definitions.put("ref", ref());
         definitions.put("kind", described("How the value is known.", anyOf(List.of(
-                oneOf(Forms.words(Provenance.Kind.class)), refer("state")))));
+                oneOf(Expected.OneOf.of(Provenance.Kind.class)), refer("state")))));
         definitions.put("scope", described("What a piece of evidence covers.", anyOf(List.of(
-                oneOf(Forms.words(Provenance.Scope.class)), refer("state")))));
-        ObjectNode top = group(PartDescription.class);
+                oneOf(Expected.OneOf.of(Provenance.Scope.class)), refer("state")))));
+        ObjectNode top = group(Expected.Group.DESCRIPTION);
         schema.setAll(top);
         ((ObjectNode) schema.get("properties")).set("schema", described("Version of the form of this description: 1.",
                 JSON.objectNode().set("enum", array(List.of(JSON.numberNode(SchemaVersion.READ),
@@ -81,14 +80,14 @@ final class SchemaWriter {
         return anyOf(List.of(JSON.objectNode().set("enum", words(List.of("none", "unknown"))), anyCase));
     }
 
-    private ObjectNode group(Class<? extends Record> type) {
+    private ObjectNode group(Expected.Group form) {
         ObjectNode group = JSON.objectNode();
         group.put("type", "object");
         ObjectNode properties = group.putObject("properties");
         ArrayNode required = JSON.arrayNode();
-        for (Expected.Field field : forms.of(type).all()) {
+        for (Expected.Field field : forms.of(form).all()) {
             properties.set(field.key(), described(meaning(field), stated(field.expected())));
-            if (field.minimum().filter(minimum -> minimum.value() == Minimum.Role.REFUSED).isPresent()) {
+            if (field.need().filter(need -> need.role() == Minimum.Role.REFUSED).isPresent()) {
                 required.add(field.key());
             }
         }
@@ -102,7 +101,7 @@ final class SchemaWriter {
     }
 
     private static String meaning(Expected.Field field) {
-        return field.minimum().map(minimum -> field.meaning() + " Minimum set.").orElse(field.meaning());
+        return field.need().map(need -> field.meaning() + " Minimum set.").orElse(field.meaning());
     }
 
     private static ObjectNode described(String meaning, JsonNode schema) {
@@ -151,7 +150,7 @@ final class SchemaWriter {
         if (expected instanceof Expected.OneOf words) {
             return words.words().values().iterator().next().getClass().getSimpleName();
         }
-        return expected instanceof Expected.Group group ? group.type().getSimpleName()
+        return expected instanceof Expected.Group group ? group.name()
                 : expected.getClass().getSimpleName();
     }
 
@@ -169,7 +168,7 @@ final class SchemaWriter {
     }
 
     private List<JsonNode> longForms(Expected item, ObjectNode inner) {
-        boolean ownValue = item instanceof Expected.Group group && forms.of(group.type()).named("value").isPresent();
+        boolean ownValue = item instanceof Expected.Group group && forms.of(group).named("value").isPresent();
         Map<String, JsonNode> keys = new LinkedHashMap<>();
         keys.put("value", ownValue ? refer("state") : inner);
         keys.putAll(provenance());
@@ -238,8 +237,8 @@ final class SchemaWriter {
     }
 
     private ObjectNode groupValue(Expected.Group group) {
-        ObjectNode whole = define(name(group), () -> group(group.type()));
-        return forms.of(group.type()).inShort().map(main -> anyOf(List.of(whole, inShort(main.expected())))).orElse(whole);
+        ObjectNode whole = define(name(group), () -> group(group));
+        return forms.of(group).inShort().map(main -> anyOf(List.of(whole, inShort(main.expected())))).orElse(whole);
     }
 
     private ObjectNode inShort(Expected expected) {
