@@ -5,17 +5,13 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.report.pdf.tagged.Fonts;
-import picocli.CommandLine;
 
 /**
  * What a command needs that takes long to load. For a review with the shipped rulebook it loads beside the reading of
- * the arguments, which takes a tenth of a second of a cold start; otherwise when it is asked for.
- *
- * <p>Hands itself to the commands that want it, as picocli makes them.
+ * the arguments; otherwise when it is asked for.
  */
-final class Ahead implements CommandLine.IFactory {
+final class Ahead {
 
-    private final CommandLine.IFactory others = CommandLine.defaultFactory();
     private final Supplier<Knowledge> shipped;
     private final Supplier<Fonts> fonts;
 
@@ -46,13 +42,5 @@ final class Ahead implements CommandLine.IFactory {
     /** {@return the fonts of the report, for one thread, to be closed by it} */
     Fonts fonts() {
         return fonts.get();
-    }
-
-    @Override
-    public <K> K create(Class<K> wanted) throws Exception {
-        if (wanted == ReviewCommand.class) {
-            return wanted.cast(new ReviewCommand(this));
-        }
-        return wanted == RulebookOption.class ? wanted.cast(new RulebookOption(this)) : others.create(wanted);
     }
 }

@@ -11,21 +11,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.IVersionProvider;
 
 /** Entry point of the command line. */
-@Command(name = "shortgrain", versionProvider = Main.Version.class, mixinStandardHelpOptions = true,
-        description = "Judges whether a metallic part can fail by stress-corrosion cracking.",
-        footer = {"", "Exit codes: 0 sign-off possible; 1 objection; 2 wrong usage; 3 cannot be judged;",
-            "4 verification failed; 65 description invalid; 66 description missing;",
-            "70 internal error; 74 cannot write."})
 public final class Main {
 
     /** The commands, in the order of the help. */
-    private static final List<Class<?>> COMMANDS = List.of(ReviewCommand.class, RemediesCommand.class, MaterialCommand.class,
-            RulesCommand.class, StartCommand.class, SchemaCommand.class, SignCommand.class, VerifyCommand.class,
-            CompareCommand.class);
+    private static final List<String> COMMANDS = List.of(ReviewCommand.NAME, RemediesCommand.NAME, MaterialCommand.NAME,
+            RulesCommand.NAME, StartCommand.NAME, SchemaCommand.NAME, SignCommand.NAME, VerifyCommand.NAME, CompareCommand.NAME);
 
     /**
      * Runs a command and ends the process with its exit code.
@@ -53,8 +47,16 @@ public final class Main {
      * @param arguments the command line
      */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(new Main(), Ahead.of(arguments));
-        commands(arguments).forEach(line::addSubcommand);
+        Ahead ahead = Ahead.of(arguments);
+        CommandSpec tool = Command.described(CommandSpec.create(), "shortgrain",
+                "Judges whether a metallic part can fail by stress-corrosion cracking.", "",
+                "Exit codes: 0 sign-off possible; 1 objection; 2 wrong usage; 3 cannot be judged;",
+                "4 verification failed; 65 description invalid; 66 description missing;",
+                "70 internal error; 74 cannot write.");
+        for (String name : asked(arguments)) {
+            tool.addSubcommand(name, command(name, ahead).spec());
+        }
+        CommandLine line = new CommandLine(tool);
         line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler(Main::wrongUsage);
         line.setExecutionExceptionHandler(Main::failed);
@@ -66,10 +68,23 @@ public final class Main {
     }
 
     /** The command that is asked for, where its name stands first: reading off the others would delay it. Else all. */
-    private static List<Class<?>> commands(String... arguments) {
-        List<Class<?>> asked = COMMANDS.stream().filter(one -> arguments.length > 0
-                && one.getSimpleName().equalsIgnoreCase(arguments[0] + "Command")).toList();
-        return asked.isEmpty() ? COMMANDS : asked;
+    private static List<String> asked(String... arguments) {
+        return arguments.length > 0 && COMMANDS.contains(arguments[0]) ? List.of(arguments[0]) : COMMANDS;
+    }
+
+    private static Command command(String name, Ahead ahead) {
+        return switch (name) {
+            case ReviewCommand.NAME -> new ReviewCommand(ahead);
+            case RemediesCommand.NAME -> new RemediesCommand(ahead);
+            case MaterialCommand.NAME -> new MaterialCommand(ahead);
+            case RulesCommand.NAME -> new RulesCommand(ahead);
+            case StartCommand.NAME -> new StartCommand();
+            case SchemaCommand.NAME -> new SchemaCommand();
+            case SignCommand.NAME -> new SignCommand();
+            case VerifyCommand.NAME -> new VerifyCommand(ahead);
+            case CompareCommand.NAME -> new CompareCommand(ahead);
+            default -> throw new IllegalArgumentException(name);
+        };
     }
 
     private static int wrongUsage(CommandLine.ParameterException wrong, String... arguments) {

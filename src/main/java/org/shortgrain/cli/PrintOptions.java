@@ -8,37 +8,39 @@ import org.shortgrain.report.pdf.ReviewPdf;
 import org.shortgrain.report.pdf.Units;
 import org.shortgrain.report.pdf.Wording;
 import org.shortgrain.report.pdf.tagged.Paper;
-import picocli.CommandLine.Option;
 
 /** How the report is printed, and under which number. */
 final class PrintOptions {
 
-    @Option(names = "--units", paramLabel = "UNITS", description = "Units of the PDF report: si, us, or both (SI with US"
-            + " customary behind it); by default both.")
-    private Units units = Units.BOTH;
+    private final Argument<Units> units;
+    private final Argument<Paper> paper;
+    private final Argument<String> number;
+    private final Argument<String> issue;
+    private final Argument<Boolean> draft;
+    private final Argument<Path> wording;
 
-    @Option(names = "--paper", paramLabel = "PAPER", description = "Sheets of the PDF report: a4 or letter; by default"
-            + " a4.")
-    private Paper paper = Paper.A4;
-
-    @Option(names = "--number", paramLabel = "NUMBER", description = "Number of the PDF report, as your organisation"
-            + " counts them.")
-    private String number = "";
-
-    @Option(names = "--issue", paramLabel = "ISSUE", description = "Issue of the PDF report.")
-    private String issue = "";
-
-    @Option(names = "--draft", description = "Marks every page as a draft. Otherwise it says that the report is valid"
-            + " only when signed.")
-    private boolean draft;
-
-    @Option(names = "--wording", paramLabel = "DIR", description = "Your own words for the PDF report: a folder with"
-            + " edited copies of the files in templates/report.")
-    private Path wording;
+    /**
+     * The options, added to a command.
+     *
+     * @param command the command
+     */
+    PrintOptions(Command command) {
+        units = command.option("--units", "UNITS", Units.class,
+                "Units of the PDF report: si, us, or both (SI with US customary behind it); by default both.");
+        paper = command.option("--paper", "PAPER", Paper.class,
+                "Sheets of the PDF report: a4 or letter; by default a4.");
+        number = command.option("--number", "NUMBER", String.class,
+                "Number of the PDF report, as your organisation counts them.");
+        issue = command.option("--issue", "ISSUE", String.class, "Issue of the PDF report.");
+        draft = command.flag("--draft",
+                "Marks every page as a draft. Otherwise it says that the report is valid only when signed.");
+        wording = command.option("--wording", "DIR", Path.class,
+                "Your own words for the PDF report: a folder with edited copies of the files in templates/report.");
+    }
 
     /** {@return whether a number is given, which can stand on one report alone} */
     boolean isNumbered() {
-        return !number.isEmpty();
+        return !number.or("").isEmpty();
     }
 
     /**
@@ -47,22 +49,24 @@ final class PrintOptions {
      * @param date date of the review, ISO 8601
      */
     ReviewPdf.Options on(String date) {
-        return new ReviewPdf.Options(paper, units, draft ? ReviewPdf.Status.DRAFT : ReviewPdf.Status.FOR_SIGNATURE,
-                number, issue, LocalDate.parse(date).atStartOfDay().atOffset(ZoneOffset.UTC));
+        return new ReviewPdf.Options(paper.or(Paper.A4), units.or(Units.BOTH),
+                draft.or(false) ? ReviewPdf.Status.DRAFT : ReviewPdf.Status.FOR_SIGNATURE, number.or(""), issue.or(""),
+                LocalDate.parse(date).atStartOfDay().atOffset(ZoneOffset.UTC));
     }
 
     /** {@return the words of the report} */
     Wording wording() {
-        if (wording == null) {
+        if (!wording.isStated()) {
             return Wording.shipped();
         }
+        Path folder = wording.get();
         try {
-            return Wording.of(wording);
+            return Wording.of(folder);
         } catch (IllegalArgumentException faulty) {
-            throw new CommandFailure(ExitCode.INPUT_INVALID, "the wording in " + wording + " has a fault: "
+            throw new CommandFailure(ExitCode.INPUT_INVALID, "the wording in " + folder + " has a fault: "
                     + faulty.getMessage());
         } catch (IOException unreadable) {
-            throw new CommandFailure(ExitCode.INPUT_MISSING, "the wording in " + wording + " cannot be read: "
+            throw new CommandFailure(ExitCode.INPUT_MISSING, "the wording in " + folder + " cannot be read: "
                     + unreadable.getMessage() + "; the folder needs every file of templates/report");
         }
     }

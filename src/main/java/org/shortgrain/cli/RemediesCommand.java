@@ -4,12 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.function.IntConsumer;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Reviewer;
@@ -25,42 +22,24 @@ import org.shortgrain.report.text.RemedyText;
 import org.shortgrain.review.Remedies;
 import org.shortgrain.review.Remedy;
 import org.shortgrain.review.Review;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code shortgrain remedies}: tries changes, reviews each, and ranks what would clear the part. */
-@Command(name = "remedies", mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
-        description = "Tries changes on a part, reviews each in full, and ranks what would clear it.")
-final class RemediesCommand implements Callable<Integer> {
+final class RemediesCommand extends Command {
+
+    static final String NAME = "remedies";
 
     private static final Path STANDARD_OUTPUT = Path.of("-");
 
-    @Spec
-    private CommandSpec command;
+    private final Argument<Path> description = operand("PART.yaml", Path.class, "Description of the part.");
+    private final Argument<Set<Format>> formats = listOption("--format", "FORMAT", Format.class,
+            "text, json; by default text.");
+    private final Argument<Path> out = option("--out", "DIR", Path.class,
+            "Where the files go; without it, or with '-', to standard output.");
+    private final Argument<Boolean> patch = flag("--patch", "Show each change as a JSON Patch (RFC 6902) in the text.");
+    private final Argument<String> apply = option("--apply", "R-01", String.class,
+            "Write the description with this change made, ready to be reviewed, in place of the study.");
 
-    @Parameters(paramLabel = "PART.yaml", description = "Description of the part.")
-    private Path part;
-
-    @Option(names = "--format", paramLabel = "FORMAT", split = ",", description = "text, json; by default text.")
-    private Set<Format> formats = new LinkedHashSet<>(List.of(Format.TEXT));
-
-    @Option(names = "--out", paramLabel = "DIR", description = "Where the files go; without it, or with '-', to standard"
-            + " output.")
-    private Path out;
-
-    @Option(names = "--patch", description = "Show each change as a JSON Patch (RFC 6902) in the text.")
-    private boolean patch;
-
-    @Option(names = "--apply", paramLabel = "R-01", description = "Write the description with this change made, ready to be"
-            + " reviewed, in place of the study.")
-    private String apply;
-
-    @Mixin
-    private RulebookOption rulebook;
+    private final RulebookOption rulebook;
 
     /** What a study is written as. */
     enum Format {
@@ -79,36 +58,42 @@ final class RemediesCommand implements Callable<Integer> {
         }
     }
 
+    RemediesCommand(Ahead ahead) {
+        super(NAME, "Tries changes on a part, reviews each in full, and ranks what would clear it.");
+        rulebook = new RulebookOption(this, ahead);
+    }
+
     @Override
     public Integer call() {
+        Path part = description.get();
         Knowledge knowledge = rulebook.knowledge();
         Reading reading = new PartReader(knowledge.vocabularies()).read(part);
         if (reading instanceof Reading.Refused refused) {
-            command.commandLine().getErr().println(Problem.text(refused.problems()));
+            messages().println(Problem.text(refused.problems()));
             return (refused.isInputMissing() ? ExitCode.INPUT_MISSING : ExitCode.INPUT_INVALID).code();
         }
         Reading.Read read = (Reading.Read) reading;
-        EditableDescription description = EditableDescription.of(read.source()).orElseThrow();
+        EditableDescription editable = EditableDescription.of(read.source()).orElseThrow();
         Reviewer reviewer = new Reviewer(knowledge, Wording.shipped(), Main.Version.text());
-        Progress progress = new Progress(command.commandLine().getErr(), System.console() != null);
-        Remedies study = new RemedyStudy(reviewer, progress).of(description,
+        Progress progress = new Progress(messages(), System.console() != null);
+        Remedies study = new RemedyStudy(reviewer, progress).of(editable,
                 new Review.InputId(part.getFileName().toString(), read.source().sha256()));
         progress.end();
-        return apply == null ? written(study) : applied(study, description);
+        return apply.isStated() ? applied(study, editable, apply.get()) : written(study);
     }
 
-    private int applied(Remedies study, EditableDescription description) {
-        Optional<Remedy> chosen = study.remedies().stream().filter(one -> one.id().equalsIgnoreCase(apply)).findFirst();
+    private int applied(Remedies study, EditableDescription editable, String wanted) {
+        Optional<Remedy> chosen = study.remedies().stream().filter(one -> one.id().equalsIgnoreCase(wanted)).findFirst();
         if (chosen.isEmpty()) {
-            throw new CommandFailure(ExitCode.USAGE, "the study has no remedy " + apply + "; it has "
+            throw new CommandFailure(ExitCode.USAGE, "the study has no remedy " + wanted + "; it has "
                     + String.join(", ", study.remedies().stream().map(Remedy::id).toList()));
         }
-        return write(description.with(chosen.get().patch()).bytes(), "." + chosen.get().id().toLowerCase(Locale.ROOT) + ".yaml");
+        return write(editable.with(chosen.get().patch()).bytes(), "." + chosen.get().id().toLowerCase(Locale.ROOT) + ".yaml");
     }
 
     private int written(Remedies study) {
-        for (Format format : formats) {
-            int code = write(format.bytes(study, patch), ".remedies." + format.extension());
+        for (Format format : formats.or(Set.of(Format.TEXT))) {
+            int code = write(format.bytes(study, patch.or(false)), ".remedies." + format.extension());
             if (code != 0) {
                 return code;
             }
@@ -117,12 +102,13 @@ final class RemediesCommand implements Callable<Integer> {
     }
 
     private int write(byte[] bytes, String ending) {
-        PrintWriter console = command.commandLine().getOut();
-        if (out == null || STANDARD_OUTPUT.equals(out)) {
+        PrintWriter console = console();
+        Path folder = out.or(STANDARD_OUTPUT);
+        if (STANDARD_OUTPUT.equals(folder)) {
             console.print(new String(bytes, StandardCharsets.UTF_8));
             return ExitCode.OK.code();
         }
-        Path file = out.resolve(part.getFileName().toString().replaceFirst("\\.ya?ml$", "") + ending);
+        Path file = folder.resolve(description.get().getFileName().toString().replaceFirst("\\.ya?ml$", "") + ending);
         try {
             AtomicFile.write(file, to -> to.write(bytes));
         } catch (IOException cannotWrite) {

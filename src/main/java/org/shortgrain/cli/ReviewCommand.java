@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Reviewer;
 import org.shortgrain.part.PartDescription;
@@ -30,62 +30,38 @@ import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.report.text.ReviewText;
 import org.shortgrain.review.Remedies;
 import org.shortgrain.review.Review;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code shortgrain review}: reviews parts, prints a summary of each and writes its reports. */
-@Command(name = ReviewCommand.NAME, mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
-        description = "Reviews parts, prints a summary of each and writes its reports.")
-final class ReviewCommand implements Callable<Integer> {
+final class ReviewCommand extends Command {
 
     static final String NAME = "review";
 
     private static final Path STANDARD_OUTPUT = Path.of("-");
+    private static final Set<ReportFormat> USUAL = Collections.unmodifiableSet(EnumSet.of(ReportFormat.PDF, ReportFormat.JSON));
 
     private final Ahead ahead;
 
-    @Spec
-    private CommandSpec command;
+    private final Argument<List<Path>> parts = operands("PART.yaml", Path.class, "Descriptions of parts.");
+    private final Argument<Path> out = option("--out", "DIR", Path.class,
+            "Where the reports go; by default beside the description. '-' writes one format of one part to standard output.");
+    private final Argument<Set<ReportFormat>> formats = listOption("--format", "FORMAT", ReportFormat.class,
+            "Which reports to write: ${COMPLETION-CANDIDATES}; by default pdf,json.");
+    private final Argument<String> date = option("--date", "YYYY-MM-DD", String.class,
+            "Date of the review; by default the one in the description, else today.");
+    private final Argument<Path> dispositions = option("--dispositions", "FILE", Path.class,
+            "What was decided on the findings; by default PART.findings.yaml or findings.yaml beside the description.");
+    private final Argument<Path> comparedWith = option("--compared-with", "OLD", Path.class,
+            "An earlier review of the part (report, data or description): the PDF report then says what changed.");
+    private final Argument<Boolean> withRemedies = flag("--with-remedies",
+            "Add an annex to the PDF: what would clear the part.");
 
-    @Parameters(paramLabel = "PART.yaml", arity = "1..*", description = "Descriptions of parts.")
-    private List<Path> parts;
-
-    @Option(names = "--out", paramLabel = "DIR", description = "Where the reports go; by default beside the"
-            + " description. '-' writes one format of one part to standard output.")
-    private Path out;
-
-    @Option(names = "--format", paramLabel = "FORMAT", split = ",", description = "Which reports to write:"
-            + " ${COMPLETION-CANDIDATES}; by default pdf,json.")
-    private Set<ReportFormat> formats = new LinkedHashSet<>(List.of(ReportFormat.PDF, ReportFormat.JSON));
-
-    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the review; by default the one in the"
-            + " description, else today.")
-    private String date;
-
-    @Option(names = "--dispositions", paramLabel = "FILE", description = "What was decided on the findings; by default"
-            + " PART.findings.yaml or findings.yaml beside the description.")
-    private Path dispositions;
-
-    @Option(names = "--compared-with", paramLabel = "OLD", description = "An earlier review of the part (report, data or"
-            + " description): the PDF report then says what changed.")
-    private Path comparedWith;
-
-    @Option(names = "--with-remedies", description = "Add an annex to the PDF: what would clear the part.")
-    private boolean withRemedies;
-
-    @Mixin
-    private PrintOptions print;
-
-    @Mixin
-    private RulebookOption rulebook;
+    private final PrintOptions print = new PrintOptions(this);
+    private final RulebookOption rulebook;
 
     ReviewCommand(Ahead ahead) {
+        super(NAME, "Reviews parts, prints a summary of each and writes its reports.");
         this.ahead = ahead;
+        rulebook = new RulebookOption(this, ahead);
     }
 
     @Override
@@ -98,7 +74,7 @@ final class ReviewCommand implements Callable<Integer> {
             Desk desk = new Desk(knowledge, new PartReader(knowledge.vocabularies()),
                     new Reviewer(knowledge, org.shortgrain.assessment.Wording.shipped(), Main.Version.text()), wording,
                     fonts);
-            for (Path part : parts) {
+            for (Path part : parts.get()) {
                 worst = worst.worse(review(part, desk));
             }
         }
@@ -109,31 +85,33 @@ final class ReviewCommand implements Callable<Integer> {
     private record Desk(Knowledge knowledge, PartReader reader, Reviewer reviewer, Wording wording, Fonts fonts) {
     }
 
+    private boolean isToStandardOutput() {
+        return out.value().equals(Optional.of(STANDARD_OUTPUT));
+    }
+
     private void checkArguments() {
-        if (STANDARD_OUTPUT.equals(out) && (parts.size() > 1 || formats.size() > 1)) {
-            throw new ParameterException(command.commandLine(), "standard output takes one part in one format: name one"
-                    + " description, and one of pdf, json, sarif, text with --format");
+        boolean several = parts.get().size() > 1;
+        if (isToStandardOutput() && (several || formats.or(USUAL).size() > 1)) {
+            throw wrongUsage("standard output takes one part in one format: name one description,"
+                    + " and one of pdf, json, sarif, text with --format");
         }
-        if (print.isNumbered() && parts.size() > 1) {
-            throw new ParameterException(command.commandLine(), "a number names one report: leave out --number, or name"
-                    + " one description");
+        if (print.isNumbered() && several) {
+            throw wrongUsage("a number names one report: leave out --number, or name one description");
         }
-        if ((dispositions != null || comparedWith != null) && parts.size() > 1) {
-            throw new ParameterException(command.commandLine(), "--dispositions and --compared-with are about one part:"
-                    + " name one description");
+        if ((dispositions.isStated() || comparedWith.isStated()) && several) {
+            throw wrongUsage("--dispositions and --compared-with are about one part: name one description");
         }
-        if (date != null) {
+        if (date.isStated()) {
             try {
-                LocalDate.parse(date);
+                LocalDate.parse(date.get());
             } catch (DateTimeParseException notADate) {
-                throw new ParameterException(command.commandLine(), "'" + date + "' is no date; expected YYYY-MM-DD,"
-                        + " such as 2026-01-15");
+                throw wrongUsage("'" + date.get() + "' is no date; expected YYYY-MM-DD, such as 2026-01-15");
             }
         }
     }
 
     private ExitCode review(Path part, Desk desk) {
-        PrintWriter err = command.commandLine().getErr();
+        PrintWriter err = messages();
         Reading reading = desk.reader().read(part);
         if (reading instanceof Reading.Refused refused) {
             err.println(Problem.text(refused.problems()));
@@ -145,11 +123,11 @@ final class ReviewCommand implements Callable<Integer> {
         }
         Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
         SealedReview sealed = SealedReview.of(DispositionFile.decided(desk.reviewer().review(read, input,
-                dateOf(read.description())), part, Optional.ofNullable(dispositions)));
+                dateOf(read.description())), part, dispositions.value()));
         Review review = sealed.review();
-        Optional<Comparison> change = Optional.ofNullable(comparedWith)
+        Optional<Comparison> change = comparedWith.value()
                 .map(old -> Comparer.compare(EarlierReview.of(old, desk::knowledge), review));
-        Optional<Remedies> remedies = withRemedies ? EditableDescription.of(read.source()).map(edited ->
+        Optional<Remedies> remedies = withRemedies.or(false) ? EditableDescription.of(read.source()).map(edited ->
                 new RemedyStudy(desk.reviewer(), tried -> { }).of(edited, input)) : Optional.empty();
         Report report = new Report(sealed, read.source().bytes(), desk.knowledge().rulebook().files().manifest(), change,
                 remedies,
@@ -158,25 +136,22 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private String dateOf(PartDescription description) {
-        if (date != null) {
-            return date;
-        }
-        return description.review().field(ReviewRequest::date).single()
+        return date.value().or(() -> description.review().field(ReviewRequest::date).single())
                 .orElseGet(() -> LocalDate.now(ZoneOffset.UTC).toString());
     }
 
     private ExitCode write(Path part, Report report) {
-        PrintWriter console = command.commandLine().getOut();
+        PrintWriter console = console();
         ExitCode verdict = ExitCode.of(report.review().verdict());
         try {
-            if (STANDARD_OUTPUT.equals(out)) {
+            if (isToStandardOutput()) {
                 console.flush();
-                warn(part, formats.iterator().next().write(report, System.out));
+                warn(part, formats.or(USUAL).iterator().next().write(report, System.out));
                 System.out.flush();
                 return verdict;
             }
             console.print(ReviewText.of(report.review()));
-            for (ReportFormat format : formats) {
+            for (ReportFormat format : formats.or(USUAL)) {
                 Path file = fileOf(part, format);
                 AtomicFile.write(file, to -> warn(part, format.write(report, to)));
                 console.println(format.label() + " written to " + file);
@@ -184,21 +159,20 @@ final class ReviewCommand implements Callable<Integer> {
             console.println();
             return verdict;
         } catch (IOException cannotWrite) {
-            command.commandLine().getErr().println("shortgrain: cannot write the report of " + part + ": "
+            messages().println("shortgrain: cannot write the report of " + part + ": "
                     + reason(cannotWrite) + ". Name another folder with --out; nothing that was there was changed.");
             return ExitCode.CANNOT_WRITE;
         }
     }
 
     private void warn(Path part, List<String> warnings) {
-        warnings.forEach(warning -> command.commandLine().getErr().println("shortgrain: in the report of " + part + ", "
-                + warning));
+        warnings.forEach(warning -> messages().println("shortgrain: in the report of " + part + ", " + warning));
     }
 
     private Path fileOf(Path part, ReportFormat format) {
         String name = part.getFileName().toString().replaceFirst("\\.ya?ml$", "") + ".review." + format.extension();
-        Path folder = out != null ? out : part.toAbsolutePath().getParent();
-        Path beside = out != null ? out.resolve(name) : part.resolveSibling(name);
+        Path folder = out.value().orElseGet(() -> part.toAbsolutePath().getParent());
+        Path beside = out.isStated() ? folder.resolve(name) : part.resolveSibling(name);
         return Files.isDirectory(folder) ? beside : folder.resolve(name);
     }
 

@@ -8,31 +8,32 @@ import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.reference.RulebookTableException;
 import org.shortgrain.rulebook.Rulebook;
 import org.shortgrain.rulebook.RulebookException;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Which rulebook judges: the shipped one unless a folder is named. */
 final class RulebookOption {
 
     static final String NAME = "--rulebook";
 
+    private final Command command;
     private final Ahead ahead;
+    private final Argument<Path> named;
 
-    @Spec(Spec.Target.MIXEE)
-    private CommandSpec command;
-
-    @Option(names = NAME, paramLabel = "DIR", description = "An edited rulebook. A rulebook is code:"
-            + " its rules can do on this computer whatever you can.")
-    private Path folder;
-
-    RulebookOption(Ahead ahead) {
+    /**
+     * The option, added to a command.
+     *
+     * @param command the command
+     * @param ahead   the shipped rulebook
+     */
+    RulebookOption(Command command, Ahead ahead) {
+        this.command = command;
         this.ahead = ahead;
+        named = command.option(NAME, "DIR", Path.class,
+                "An edited rulebook. A rulebook is code: its rules can do on this computer whatever you can.");
     }
 
     /** {@return whether a folder is named} */
     boolean isNamed() {
-        return folder != null;
+        return named.isStated();
     }
 
     /** {@return rules and tables, loaded once and only if they are asked for} */
@@ -43,10 +44,11 @@ final class RulebookOption {
 
     /** {@return rules and tables} */
     Knowledge knowledge() {
-        if (folder == null) {
+        if (!named.isStated()) {
             return ahead.shipped();
         }
-        command.commandLine().getErr().println("shortgrain: " + Rulebook.WARNING);
+        Path folder = named.get();
+        command.messages().println("shortgrain: " + Rulebook.WARNING);
         try {
             return Knowledge.of(Rulebook.from(folder));
         } catch (RulebookException faulty) {

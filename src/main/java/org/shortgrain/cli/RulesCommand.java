@@ -1,45 +1,39 @@
 package org.shortgrain.cli;
 
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.reference.Source;
 import org.shortgrain.rulebook.RuleCatalogue;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code shortgrain rules}: what the rulebook asks, and where each rule comes from. */
-@Command(name = "rules", mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
-        description = "Lists the rules, or shows one with its sources, remedies and examples.")
-final class RulesCommand implements Callable<Integer> {
+final class RulesCommand extends Command {
 
-    @Spec
-    private CommandSpec command;
+    static final String NAME = "rules";
 
-    @Parameters(paramLabel = "ID", arity = "0..1", description = "A rule, such as STRESS-03.")
-    private String id;
+    private final Argument<String> id = optionalOperand("ID", String.class, "A rule, such as STRESS-03.");
 
-    @Mixin
-    private RulebookOption rulebook;
+    private final RulebookOption rulebook;
+
+    RulesCommand(Ahead ahead) {
+        super(NAME, "Lists the rules, or shows one with its sources, remedies and examples.");
+        rulebook = new RulebookOption(this, ahead);
+    }
 
     @Override
     public Integer call() {
         Knowledge knowledge = rulebook.knowledge();
         RuleCatalogue catalogue = new RuleCatalogue(knowledge.rulebook(),
                 key -> knowledge.tables().sources().find(key).map(Source::reference));
-        if (id == null) {
-            command.commandLine().getOut().print(catalogue.list());
+        if (!id.isStated()) {
+            console().print(catalogue.list());
             return ExitCode.OK.code();
         }
-        Optional<String> page = catalogue.page(id.toUpperCase(java.util.Locale.ROOT));
+        Optional<String> page = catalogue.page(id.get().toUpperCase(java.util.Locale.ROOT));
         if (page.isEmpty()) {
-            throw new CommandFailure(ExitCode.USAGE, "the rulebook has no rule " + id
+            throw new CommandFailure(ExitCode.USAGE, "the rulebook has no rule " + id.get()
                     + "; 'shortgrain rules' lists them");
         }
-        command.commandLine().getOut().print(page.get());
+        console().print(page.get());
         return ExitCode.OK.code();
     }
 }

@@ -1,27 +1,23 @@
 package org.shortgrain.cli;
 
-import java.util.concurrent.Callable;
 import org.shortgrain.part.reader.PartSchema;
 import org.shortgrain.report.json.ReviewJson;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** {@code shortgrain schema}: the form of the description, for editors that complete and explain its keys. */
-@Command(name = "schema", mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
-        description = "Prints the JSON Schema of the part description, for editors that complete and explain its keys.")
-final class SchemaCommand implements Callable<Integer> {
+final class SchemaCommand extends Command {
 
-    @Spec
-    private CommandSpec command;
+    static final String NAME = "schema";
 
-    @Option(names = "--of-review", description = "Print the schema of the review instead.")
-    private boolean ofReview;
+    private final Argument<Boolean> ofReview = flag("--of-review", "Print the schema of the review instead.");
+
+    SchemaCommand() {
+        super(NAME,
+                "Prints the JSON Schema of the part description, for editors that complete and explain its keys.");
+    }
 
     @Override
     public Integer call() {
-        command.commandLine().getOut().print(ofReview ? ReviewJson.schema() : PartSchema.text());
+        console().print(ofReview.or(false) ? ReviewJson.schema() : PartSchema.text());
         return ExitCode.OK.code();
     }
 }

@@ -9,7 +9,6 @@ import java.security.cert.X509Certificate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.assessment.Wording;
 import org.shortgrain.part.Withdrawal;
@@ -23,46 +22,35 @@ import org.shortgrain.signoff.SignatureCheck;
 import org.shortgrain.signoff.Verification;
 import org.shortgrain.signoff.Verifier;
 import org.shortgrain.signoff.Withdrawals;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code shortgrain verify}: who signed what, whether it is still that, and whether the review comes out again. */
-@Command(name = "verify", mixinStandardHelpOptions = true, versionProvider = Main.Version.class,
-        description = "Says who signed a report, whether anything changed since, and whether the same review comes out of"
-            + " the files inside it.",
-        footer = {"", "Ends with 0 if the report is signed, unchanged and makes the same review again; with 4 if not."})
-final class VerifyCommand implements Callable<Integer> {
+final class VerifyCommand extends Command {
 
-    @Spec
-    private CommandSpec command;
+    static final String NAME = "verify";
 
-    @Parameters(index = "0", paramLabel = "REPORT.pdf", description = "A signed report.")
-    private Path report;
+    private final Argument<Path> report = operand("REPORT.pdf", Path.class, "A signed report.");
+    private final Argument<List<Path>> trust = repeatedOption("--trust", "CERT", Path.class,
+            "A certificate that you trust, of a signer or an issuer (PEM or DER); may be given several times."
+                    + " With it, every signer must lead to one of them.");
+    private final Argument<Path> description = option("--description", "PART.yaml", Path.class,
+            "The description of the part as it is now: compares description and rulebook, then and now, crosswise.");
+    private final Argument<Boolean> signaturesOnly = flag("--signatures-only", "Leave out making the review again.");
 
-    @Option(names = "--trust", paramLabel = "CERT", description = "A certificate that you trust, of a signer or an issuer"
-            + " (PEM or DER); may be given several times. With it, every signer must lead to one of them.")
-    private List<Path> trust = new ArrayList<>();
+    private final RulebookOption rulebook;
 
-    @Option(names = "--description", paramLabel = "PART.yaml", description = "The description of the part as it is now:"
-            + " compares description and rulebook, then and now, crosswise.")
-    private Path description;
-
-    @Option(names = "--signatures-only", description = "Leave out making the review again.")
-    private boolean signaturesOnly;
-
-    @Mixin
-    private RulebookOption rulebook;
+    VerifyCommand(Ahead ahead) {
+        super(NAME, "Says who signed a report, whether anything changed since, and whether the same review comes out of the"
+                        + " files inside it.", "",
+                "Ends with 0 if the report is signed, unchanged and makes the same review again; with 4 if not.");
+        rulebook = new RulebookOption(this, ahead);
+    }
 
     @Override
     public Integer call() {
-        PrintWriter console = command.commandLine().getOut();
-        byte[] file = InputFile.read(report, "report");
-        WithdrawalFile withdrawals = WithdrawalFile.beside(report);
-        List<X509Certificate> trusted = trust.stream().map(VerifyCommand::certificate).toList();
+        PrintWriter console = console();
+        byte[] file = InputFile.read(report.get(), "report");
+        WithdrawalFile withdrawals = WithdrawalFile.beside(report.get());
+        List<X509Certificate> trusted = trust.or(List.of()).stream().map(VerifyCommand::certificate).toList();
         Verification found = new Verifier(trusted).verify(file);
         List<String> faults = new ArrayList<>(found.faults());
         try {
@@ -79,7 +67,7 @@ final class VerifyCommand implements Callable<Integer> {
                     .allMatch(one -> one.identity() == SignatureCheck.Identity.TRUSTED)) {
                 faults.add("a signer does not lead to a certificate that you trust");
             }
-            if (!signaturesOnly) {
+            if (!signaturesOnly.or(false)) {
                 replay(file, review, faults, console);
             }
         } catch (NotAReportException other) {
@@ -95,7 +83,7 @@ final class VerifyCommand implements Callable<Integer> {
                 .allMatch(one -> one.identity() == SignatureCheck.Identity.TRUSTED);
         return "unchanged since it was signed" + (proven ? ", by signers that you trust"
                 : "; who signed is not proven (name the certificates that you trust with --trust)")
-                + (signaturesOnly ? "" : "; the review comes out the same again");
+                + (signaturesOnly.or(false) ? "" : "; the review comes out the same again");
     }
 
     private void replay(byte[] file, Review review, List<String> faults, PrintWriter console) throws NotAReportException {
@@ -113,7 +101,7 @@ final class VerifyCommand implements Callable<Integer> {
             faults.add(replay.sameRulebook() ? "the review does not come out the same again"
                     : "the review was not made again, since the rulebook that judged is not at hand");
         }
-        if (description != null || named.isPresent()) {
+        if (description.isStated() || named.isPresent()) {
             Optional<Replayer> then = of(review, shipped, named, true);
             Optional<Replayer> now = of(review, shipped, named, false);
             crossing(review, file, then, now, console);
@@ -128,8 +116,8 @@ final class VerifyCommand implements Callable<Integer> {
     private void crossing(Review review, byte[] file, Optional<Replayer> then, Optional<Replayer> now, PrintWriter console)
             throws NotAReportException {
         Optional<byte[]> attached = Replayer.description(file);
-        Optional<byte[]> fresh = Optional.ofNullable(description).map(path -> InputFile.read(path, "description"));
-        String name = Optional.ofNullable(description).map(path -> path.getFileName().toString()).orElse("");
+        Optional<byte[]> fresh = description.value().map(path -> InputFile.read(path, "description"));
+        String name = description.value().map(path -> path.getFileName().toString()).orElse("");
         Optional<Review> byRules = now.flatMap(one -> attached.map(bytes -> review(one, review, review.input().file(), bytes)));
         Optional<Review> byDesign = then.flatMap(one -> fresh.map(bytes -> review(one, review, name, bytes)));
         Optional<Review> byBoth = now.flatMap(one -> fresh.map(bytes -> review(one, review, name, bytes)));
