@@ -1,6 +1,7 @@
 package org.shortgrain.part;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -156,7 +157,7 @@ public enum Unit {
         this.dimension = dimension;
         this.factor = factor;
         this.divisor = exact(factor);
-        this.multiplier = exact(BigDecimal.ONE.divide(factor, MathContext.DECIMAL128));
+        this.multiplier = wholeInverse(factor);
         this.symbols = List.of(symbols);
     }
 
@@ -164,6 +165,12 @@ public enum Unit {
     private static double exact(BigDecimal number) {
         boolean whole = number.stripTrailingZeros().scale() <= 0;
         return whole && number.compareTo(BigDecimal.valueOf(1L << 53)) <= 0 ? number.doubleValue() : 0;
+    }
+
+    /** One divided by a factor, if it is whole and held exactly; else 0. In whole numbers: decimals are slow to divide. */
+    private static double wholeInverse(BigDecimal factor) {
+        BigInteger[] inverse = BigInteger.TEN.pow(factor.scale()).divideAndRemainder(factor.unscaledValue());
+        return inverse[1].signum() == 0 ? exact(new BigDecimal(inverse[0])) : 0;
     }
 
     Unit(Dimension dimension, String factor, String... symbols) {

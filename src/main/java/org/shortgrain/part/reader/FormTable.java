@@ -76,7 +76,9 @@ public final class FormTable {
             }
         }
         Map<String, Expected.Fields> forms = new LinkedHashMap<>();
-        records.forEach((name, components) -> forms.put(name, Expected.Fields.of(components)));
+        for (Map.Entry<String, List<Expected.Component>> record : records.entrySet()) {
+            forms.put(record.getKey(), Expected.Fields.of(record.getValue()));
+        }
         return forms;
     }
 }

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Set;
-import org.shortgrain.part.Location;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -72,15 +72,15 @@ final class NodeCheck {
     private void checkKeys(MappingNode mapping) {
         Map<String, Integer> lines = new HashMap<>();
         for (NodeTuple entry : mapping.getValue()) {
-            Location at = YamlText.at("", entry.getKeyNode().getStartMark());
+            Mark at = entry.getKeyNode().getStartMark();
             if (!(entry.getKeyNode() instanceof ScalarNode key)) {
-                problems.add(ProblemCode.KEY_NOT_TEXT, at);
+                problems.add(ProblemCode.KEY_NOT_TEXT, YamlText.at("", at));
                 continue;
             }
             checkTag(key);
-            Integer first = lines.putIfAbsent(key.getValue(), at.line());
+            Integer first = lines.putIfAbsent(key.getValue(), at.getLine() + 1);
             if (first != null) {
-                problems.add(ProblemCode.DUPLICATE_KEY, at, Values.shown(key.getValue()), first);
+                problems.add(ProblemCode.DUPLICATE_KEY, YamlText.at("", at), Values.shown(key.getValue()), first);
             }
         }
     }

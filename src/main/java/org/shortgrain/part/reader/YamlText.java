@@ -67,12 +67,14 @@ final class YamlText {
     }
 
     private boolean isPrintable(String text) {
-        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+        int i = 0;
+        while (i < text.length()) {
             int character = text.codePointAt(i);
             if (!StreamReader.isPrintable(character)) {
                 problems.add(ProblemCode.CONTROL_CHARACTER, place(text, i), hex(character));
                 return false;
             }
+            i += Character.charCount(character);
         }
         return true;
     }
