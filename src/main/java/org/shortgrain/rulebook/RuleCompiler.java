@@ -73,7 +73,7 @@ public final class RuleCompiler {
         List<Path> judges = JUDGES.stream().map(classes::resolve).toList();
         Path list = classes.resolve(UnjudgedKeys.LIST);
         Files.createDirectories(list.getParent());
-        Files.write(list, UnjudgedKeys.asked(AccessorCalls.in(judges, LISTERS)));
+        Files.writeString(list, String.join("\n", UnjudgedKeys.asked(AccessorCalls.in(judges, LISTERS))));
     }
 
     /**

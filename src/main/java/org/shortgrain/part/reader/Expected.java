@@ -71,8 +71,8 @@ sealed interface Expected {
                 Map<String, Object> words = new LinkedHashMap<>();
                 for (Object constant : type.getEnumConstants()) {
                     words.put(constant instanceof Word word ? word.word() : constant.toString(), constant);
-                    if (constant instanceof Word word) {
-                        word.otherSpellings().forEach(other -> words.put(other, constant));
+                    for (String other : constant instanceof Word word ? word.otherSpellings() : List.<String>of()) {
+                        words.put(other, constant);
                     }
                 }
                 return Collections.unmodifiableMap(words);

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Which keys of a description are read but judged by nothing, so that nobody takes an entry for a verdict.
@@ -27,6 +26,8 @@ public final class UnjudgedKeys {
     private static final Set<String> RECORD_KEEPING = Set.of("ReviewRequest", "Identity", "Drawing", "Planning",
             "ForgingDrawing");
     private static final String REMARKS = "remarks";
+    /** Any item of a list, in a path. */
+    private static final String ITEM = "/*";
 
     private final Forms forms = new Forms();
     private final Set<String> judged;
@@ -62,8 +63,8 @@ public final class UnjudgedKeys {
 
     static Set<String> shipped() {
         try (InputStream in = UnjudgedKeys.class.getResourceAsStream("/" + LIST)) {
-            return new String(Objects.requireNonNull(in, "the build writes " + LIST).readAllBytes(),
-                    StandardCharsets.UTF_8).lines().collect(Collectors.toSet());
+            return Set.of(new String(Objects.requireNonNull(in, "the build writes " + LIST).readAllBytes(),
+                    StandardCharsets.UTF_8).split("\n"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -71,7 +72,12 @@ public final class UnjudgedKeys {
 
     List<String> of(List<String> paths) {
         Set<String> unjudged = new LinkedHashSet<>();
-        paths.forEach(path -> unjudged(path).ifPresent(unjudged::add));
+        for (String path : paths) {
+            Optional<String> general = unjudged(path);
+            if (general.isPresent()) {
+                unjudged.add(general.get());
+            }
+        }
         return List.copyOf(unjudged);
     }
 
@@ -82,14 +88,17 @@ public final class UnjudgedKeys {
         boolean asked = true;
         for (String key : path.substring(1).split("/")) {
             Optional<Expected.Field> field = group == null ? Optional.empty() : forms.of(group).named(key);
-            general.append('/').append(field.isPresent() ? key : "*");
+            general.append(field.isPresent() ? "/" + key : ITEM);
             if (field.isPresent()) {
                 asked = isAsked(group, field.get());
                 group = Forms.inside(field.get()).orElse(null);
             }
         }
         boolean isValue = group == null;
-        return isValue && !asked ? Optional.of(general.toString().replaceFirst("/\\*$", "")) : Optional.empty();
+        if (general.lastIndexOf(ITEM) == general.length() - ITEM.length()) {
+            general.setLength(general.length() - ITEM.length());
+        }
+        return isValue && !asked ? Optional.of(general.toString()) : Optional.empty();
     }
 
     private boolean isAsked(Expected.Group group, Expected.Field field) {
