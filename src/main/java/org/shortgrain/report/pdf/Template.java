@@ -5,8 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.shortgrain.report.pdf.tagged.Inline;
 import org.shortgrain.report.pdf.tagged.Inline.Style;
 import org.shortgrain.report.pdf.tagged.Text;
@@ -14,10 +12,9 @@ import org.shortgrain.report.pdf.tagged.Text;
 /** One entry of the wording: paragraphs of letters and places for values. */
 final class Template {
 
-    private static final Pattern TOKEN = Pattern.compile("\\*\\*|`|\\$\\{([^}]*)}|\\$");
-    /** Most entries are plain words: without one of these there is nothing to read. */
-    private static final String MARKS = "*`$";
-    private static final Pattern PARAGRAPH_END = Pattern.compile("\\n\\s*\\n");
+    private static final String BOLD = "**";
+    private static final char MONO = '`';
+    private static final char VALUE = '$';
 
     private final List<List<Piece>> paragraphs;
 
@@ -33,49 +30,44 @@ final class Template {
      * Reads an entry.
      *
      * @param where        file and line, for messages
-     * @param text         its text
+     * @param paragraphs   its text
      * @param placeholders the values that it must use
      * @throws IllegalArgumentException if it misses one, knows another, or leaves a mark open
      */
-    static Template read(String where, String text, List<String> placeholders) {
+    static Template read(String where, List<String> paragraphs, List<String> placeholders) {
         Set<String> used = new HashSet<>();
-        List<List<Piece>> paragraphs = new ArrayList<>();
-        for (String paragraph : PARAGRAPH_END.split(text.strip())) {
-            paragraphs.add(pieces(where, paragraph, placeholders, used));
+        List<List<Piece>> read = new ArrayList<>();
+        for (String paragraph : paragraphs.isEmpty() ? List.of("") : paragraphs) {
+            read.add(pieces(where, paragraph, placeholders, used));
         }
         for (String placeholder : placeholders) {
             if (!used.contains(placeholder)) {
                 throw new IllegalArgumentException(where + ": the placeholder ${" + placeholder + "} is missing");
             }
         }
-        return new Template(paragraphs);
+        return new Template(read);
     }
 
     private static List<Piece> pieces(String where, String paragraph, List<String> placeholders, Set<String> used) {
-        if (!isMarked(paragraph)) {
-            return List.of(new Piece(paragraph, Style.PLAIN, false));
-        }
         List<Piece> pieces = new ArrayList<>();
         Style style = Style.PLAIN;
-        Matcher token = TOKEN.matcher(paragraph);
         int from = 0;
-        while (token.find()) {
-            addLetters(pieces, paragraph.substring(from, token.start()), style);
-            from = token.end();
-            switch (token.group()) {
-                case "**" -> style = style == Style.BOLD ? Style.PLAIN : Style.BOLD;
-                case "`" -> style = style == Style.MONO ? Style.PLAIN : Style.MONO;
-                case "$" -> throw new IllegalArgumentException(where + ": a placeholder is written ${name}");
-                default -> {
-                    String name = token.group(1);
-                    if (!placeholders.contains(name)) {
-                        throw new IllegalArgumentException(where + ": the placeholder ${" + name
-                                + "} is not known here; known are " + placeholders);
-                    }
-                    used.add(name);
-                    pieces.add(new Piece(name, style, true));
-                }
+        int at = nextMark(paragraph, 0);
+        while (at < paragraph.length()) {
+            addLetters(pieces, paragraph.substring(from, at), style);
+            if (paragraph.startsWith(BOLD, at)) {
+                style = style == Style.BOLD ? Style.PLAIN : Style.BOLD;
+                from = at + BOLD.length();
+            } else if (paragraph.charAt(at) == MONO) {
+                style = style == Style.MONO ? Style.PLAIN : Style.MONO;
+                from = at + 1;
+            } else {
+                String name = placeholder(where, paragraph, at, placeholders);
+                used.add(name);
+                pieces.add(new Piece(name, style, true));
+                from = at + "${}".length() + name.length();
             }
+            at = nextMark(paragraph, from);
         }
         addLetters(pieces, paragraph.substring(from), style);
         if (style != Style.PLAIN) {
@@ -84,13 +76,27 @@ final class Template {
         return pieces;
     }
 
-    private static boolean isMarked(String paragraph) {
-        for (int i = 0; i < paragraph.length(); i++) {
-            if (MARKS.indexOf(paragraph.charAt(i)) >= 0) {
-                return true;
-            }
+    /** {@return where the next mark begins; the end of the paragraph when there is none} */
+    private static int nextMark(String paragraph, int from) {
+        int next = paragraph.length();
+        for (int mark : new int[] {paragraph.indexOf(BOLD, from), paragraph.indexOf(MONO, from),
+                paragraph.indexOf(VALUE, from)}) {
+            next = mark < 0 ? next : Math.min(next, mark);
         }
-        return false;
+        return next;
+    }
+
+    private static String placeholder(String where, String paragraph, int at, List<String> placeholders) {
+        int end = paragraph.indexOf('}', at);
+        if (!paragraph.startsWith("${", at) || end < 0) {
+            throw new IllegalArgumentException(where + ": a placeholder is written ${name}");
+        }
+        String name = paragraph.substring(at + "${".length(), end);
+        if (!placeholders.contains(name)) {
+            throw new IllegalArgumentException(where + ": the placeholder ${" + name + "} is not known here; known are "
+                    + placeholders);
+        }
+        return name;
     }
 
     private static void addLetters(List<Piece> pieces, String letters, Style style) {

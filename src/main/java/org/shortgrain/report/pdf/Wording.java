@@ -89,7 +89,7 @@ public final class Wording {
             if (phrase == null) {
                 throw new IllegalArgumentException(where + ": no entry of the report is called [" + entry.key() + "]");
             }
-            if (templates.put(phrase, Template.read(where, entry.text(), phrase.placeholders())) != null) {
+            if (templates.put(phrase, Template.read(where, entry.paragraphs(), phrase.placeholders())) != null) {
                 throw new IllegalArgumentException(where + ": [" + entry.key() + "] stands there a second time");
             }
         }
@@ -100,30 +100,48 @@ public final class Wording {
         }
     }
 
-    private record Entry(String key, int line, String text) {
+    /**
+     * An entry as it stands in a file.
+     *
+     * @param key        its name
+     * @param line       the line of its name
+     * @param paragraphs its words
+     */
+    private record Entry(String key, int line, List<String> paragraphs) {
     }
 
+    /** An entry is its name in brackets and the lines below it; an empty line ends a paragraph, # begins a comment. */
     private static List<Entry> entries(String file, String text) {
         List<Entry> entries = new ArrayList<>();
-        List<String> lines = text.lines().toList();
-        for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i).stripTrailing();
-            if (line.startsWith("[") && line.endsWith("]")) {
-                int last = i + 1;
-                StringBuilder body = new StringBuilder();
-                while (last < lines.size() && !lines.get(last).startsWith("[")) {
-                    if (!lines.get(last).startsWith("#")) {
-                        body.append(lines.get(last)).append('\n');
-                    }
-                    last++;
-                }
-                entries.add(new Entry(line.substring(1, line.length() - 1), i + 1, body.toString()));
-                i = last - 1;
-            } else if (!line.isEmpty() && !line.startsWith("#")) {
-                throw new IllegalArgumentException(file + ":" + (i + 1) + ": text before the first [entry]");
+        StringBuilder paragraph = new StringBuilder();
+        int number = 0;
+        for (String full : text.replace("\r\n", "\n").split("\n")) {
+            number++;
+            String line = full.stripTrailing();
+            if (line.startsWith("#")) {
+                continue;
+            }
+            boolean names = line.startsWith("[") && line.endsWith("]");
+            if (line.isEmpty() || names) {
+                end(paragraph, entries);
+            }
+            if (names) {
+                entries.add(new Entry(line.substring(1, line.length() - 1), number, new ArrayList<>()));
+            } else if (line.startsWith("[") || entries.isEmpty() && !line.isEmpty()) {
+                throw new IllegalArgumentException(file + ":" + number + ": text before the first [entry]");
+            } else {
+                paragraph.append(paragraph.isEmpty() ? "" : "\n").append(line);
             }
         }
+        end(paragraph, entries);
         return entries;
+    }
+
+    private static void end(StringBuilder paragraph, List<Entry> entries) {
+        if (!paragraph.isEmpty()) {
+            entries.get(entries.size() - 1).paragraphs().add(paragraph.toString().strip());
+            paragraph.setLength(0);
+        }
     }
 
     /**

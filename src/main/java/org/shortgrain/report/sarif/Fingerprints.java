@@ -24,7 +24,8 @@ final class Fingerprints {
 
     String next(List<String> identity) {
         String text = part + BETWEEN + String.join(BETWEEN, identity);
-        int before = seen.merge(text, 1, Integer::sum) - 1;
+        int before = seen.getOrDefault(text, 0);
+        seen.put(text, before + 1);
         return sha256(before == 0 ? text : text + BETWEEN + before);
     }
 

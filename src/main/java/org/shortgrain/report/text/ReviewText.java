@@ -3,16 +3,19 @@ package org.shortgrain.report.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.shortgrain.review.Amount;
+import org.shortgrain.review.Answer;
+import org.shortgrain.review.CrackFound;
 import org.shortgrain.review.DirectionReview;
+import org.shortgrain.review.FactorJudgement;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.InService;
+import org.shortgrain.review.InspectionSchedule;
+import org.shortgrain.review.OwnTests;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.Threshold;
@@ -47,7 +50,7 @@ public final class ReviewText {
         text.findings();
         text.questions();
         text.inService();
-        return text.lines.stream().map(line -> line + "\n").collect(Collectors.joining());
+        return String.join("\n", text.lines) + "\n";
     }
 
     private void head() {
@@ -55,7 +58,9 @@ public final class ReviewText {
         String revision = part.revision().isEmpty() ? "revision not stated" : "revision " + part.revision();
         add("", GAP, String.join(", ", List.of(part.number(), revision, part.name())).replaceFirst(", $", ""));
         lines.add(review.verdict().words());
-        review.because().forEach(reason -> add(GAP, GAP, reason));
+        for (String reason : review.because()) {
+            add(GAP, GAP, reason);
+        }
     }
 
     private void features() {
@@ -66,12 +71,23 @@ public final class ReviewText {
         rows.add(List.of("Place", "Material", "Stress", "Environment", "Sustained tension", "Against", "Ratio"));
         for (FeatureReview feature : review.features()) {
             List<String> row = new ArrayList<>(List.of(PlainText.clean(feature.id())));
-            feature.factors().forEach(factor -> row.add(factor.state().word()));
-            row.addAll(feature.governing().map(ReviewText::stress).orElse(List.of("not computed", "", "")));
+            for (FactorJudgement factor : feature.factors()) {
+                row.add(factor.state().word());
+            }
+            Optional<DirectionReview> governing = feature.governing();
+            row.addAll(governing.isPresent() ? stress(governing.get()) : List.of("not computed", "", ""));
             rows.add(row);
         }
+        table(rows);
+    }
+
+    private void table(List<List<String>> rows) {
         int[] widths = new int[rows.get(0).size()];
-        rows.forEach(row -> Arrays.setAll(widths, column -> Math.max(widths[column], row.get(column).length())));
+        for (List<String> row : rows) {
+            for (int column = 0; column < widths.length; column++) {
+                widths[column] = Math.max(widths[column], row.get(column).length());
+            }
+        }
         lines.add("");
         for (List<String> row : rows) {
             StringBuilder line = new StringBuilder();
@@ -84,8 +100,8 @@ public final class ReviewText {
 
     private static List<String> stress(DirectionReview direction) {
         return List.of(direction.sustained().direction() + " " + range(direction.sustained().total()),
-                direction.threshold().map(ReviewText::threshold).orElse("no threshold"),
-                direction.utilisation().map(ReviewText::range).orElse(""));
+                direction.threshold().isPresent() ? threshold(direction.threshold().get()) : "no threshold",
+                direction.utilisation().isPresent() ? range(direction.utilisation().get()) : "");
     }
 
     private static String threshold(Threshold threshold) {
@@ -119,10 +135,14 @@ public final class ReviewText {
     }
 
     private String counts() {
-        String counted = Arrays.stream(Grade.values()).filter(grade -> review.count(grade) > 0)
-                .map(grade -> counted(review.count(grade), grade)).collect(Collectors.joining(", "));
+        List<String> counted = new ArrayList<>();
+        for (Grade grade : Grade.values()) {
+            if (review.count(grade) > 0) {
+                counted.add(counted(review.count(grade), grade));
+            }
+        }
         return "Findings: " + (counted.isEmpty() ? "none of the " + review.rulesApplied().size()
-                + " rules that were asked" : counted);
+                + " rules that were asked" : String.join(", ", counted));
     }
 
     private static String counted(long count, Grade grade) {
@@ -131,7 +151,10 @@ public final class ReviewText {
     }
 
     private void questions() {
-        long decisive = review.questions().stream().filter(Question::decisive).count();
+        int decisive = 0;
+        for (Question question : review.questions()) {
+            decisive += question.decisive() ? 1 : 0;
+        }
         if (!review.questions().isEmpty()) {
             lines.add("");
             lines.add("Open questions: " + review.questions().size() + ", " + (decisive == 0 ? "none" : decisive)
@@ -141,7 +164,9 @@ public final class ReviewText {
             add(PlainText.padded(question.id(), 4) + GAP
                     + PlainText.padded(question.decisive() ? "decisive" : "", 9) + GAP, " ".repeat(17),
                     place(question.feature()) + question.text());
-            question.answers().forEach(answer -> add(" ".repeat(17), " ".repeat(19), answer.says()));
+            for (Answer answer : question.answers()) {
+                add(" ".repeat(17), " ".repeat(19), answer.says());
+            }
             if (question.answers().isEmpty()) {
                 add(" ".repeat(17), " ".repeat(19), question.outlook());
             }
@@ -158,18 +183,25 @@ public final class ReviewText {
         }
         lines.add("");
         lines.add("In service");
-        service.cracks().forEach(crack -> add(PlainText.padded(crack.id(), 4) + GAP, " ".repeat(6), crack.feature() + ": "
-                + crack.what()));
-        service.tests().forEach(tests -> add(GAP, GAP + GAP, "Own tests, " + tests.scope() + ": "
-                + tests.threshold().map(one -> "threshold " + range(one)).orElse("too few for a threshold") + "; "
-                + (tests.counted() ? "counted" : "not counted")));
-        service.schedules().forEach(schedule -> add(GAP, GAP + GAP, schedule.feature() + ", " + schedule.lookedFor() + ": "
-                + schedule.outcome().words() + schedule.first().map(one -> ", first after " + range(one)).orElse("")
-                + schedule.repeat().map(one -> ", then every " + range(one)).orElse("")));
+        for (CrackFound crack : service.cracks()) {
+            add(PlainText.padded(crack.id(), 4) + GAP, " ".repeat(6), crack.feature() + ": " + crack.what());
+        }
+        for (OwnTests tests : service.tests()) {
+            String threshold = tests.threshold().isPresent() ? "threshold " + range(tests.threshold().get())
+                    : "too few for a threshold";
+            add(GAP, GAP + GAP, "Own tests, " + tests.scope() + ": " + threshold + "; "
+                    + (tests.counted() ? "counted" : "not counted"));
+        }
+        for (InspectionSchedule schedule : service.schedules()) {
+            String first = schedule.first().isPresent() ? ", first after " + range(schedule.first().get()) : "";
+            String repeat = schedule.repeat().isPresent() ? ", then every " + range(schedule.repeat().get()) : "";
+            add(GAP, GAP + GAP, schedule.feature() + ", " + schedule.lookedFor() + ": " + schedule.outcome().words()
+                    + first + repeat);
+        }
     }
 
     private static String place(Optional<String> feature) {
-        return feature.map(id -> id + ": ").orElse("");
+        return feature.isPresent() ? feature.get() + ": " : "";
     }
 
     private void add(String first, String indent, String text) {

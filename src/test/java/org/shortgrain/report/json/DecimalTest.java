@@ -1,9 +1,13 @@
 package org.shortgrain.report.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,6 +23,16 @@ class DecimalTest {
     @Property
     void whatIsPrintedIsPrintedTheSameAgain(@ForAll double value) {
         assertEquals(Decimal.of(value), Decimal.of(Double.parseDouble(Decimal.of(value))));
+    }
+
+    /** Also where the digits beyond the sixth are a tie, or nearly: what is left out of the sum must not decide. */
+    @Property
+    void whatIsPrintedIsTheExactValueOfTheNumberRounded(@ForAll @LongRange(min = -99_999_995, max = 99_999_995) long digits,
+            @ForAll @IntRange(min = -40, max = 40) int power, @ForAll @IntRange(min = -2, max = 2) int off) {
+        double value = Double.parseDouble(digits + "e" + power);
+        value += off * Math.ulp(value);
+        assertEquals(new BigDecimal(value).round(new MathContext(6, RoundingMode.HALF_EVEN)).stripTrailingZeros(),
+                new BigDecimal(Decimal.of(value)).stripTrailingZeros());
     }
 
     /** Half a unit in the sixth digit of a number that begins with 1 is 5 parts in a million. */

@@ -1,8 +1,9 @@
 package org.shortgrain.report.pdf.figure;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -75,11 +76,7 @@ record Axis(String label, double from, double to, double step) {
     /** {@return a value with as many decimals as the ticks need} */
     String print(double value) {
         int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - EPSILON));
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        if (Double.parseDouble(text) == 0) {
-            return text.replace("-", "");
-        }
-        return text.replace('-', '\u2212');
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString().replace('-', '\u2212');
     }
 
     double share(double value) {

@@ -80,13 +80,13 @@ final class GlyphGuard {
         }
         StringBuilder kept = new StringBuilder();
         for (Span span : spans(face, text)) {
-            span.text().codePoints().forEach(codePoint -> {
-                if (codePoint == '\n') {
-                    kept.append(' ');
-                } else {
-                    kept.appendCodePoint(fonts.has(face, codePoint) ? codePoint : '?');
-                }
-            });
+            String letters = span.text();
+            for (int i = 0; i < letters.length(); ) {
+                int codePoint = letters.codePointAt(i);
+                i += Character.charCount(codePoint);
+                boolean lacks = codePoint != '\n' && !fonts.has(face, codePoint);
+                kept.appendCodePoint(codePoint == '\n' ? ' ' : lacks ? '?' : codePoint);
+            }
         }
         return kept.toString();
     }
