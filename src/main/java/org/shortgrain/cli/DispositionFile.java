@@ -29,7 +29,7 @@ final class DispositionFile {
      * @throws CommandFailure if the file has faults or does not fit the review
      */
     static Review decided(Review review, Path part, Optional<Path> named) {
-        Optional<Path> file = named.or(() -> beside(part));
+        Optional<Path> file = named.isPresent() ? named : beside(part);
         if (file.isEmpty()) {
             return review;
         }
@@ -53,6 +53,11 @@ final class DispositionFile {
 
     private static Optional<Path> beside(Path part) {
         String own = part.getFileName().toString().replaceFirst("\\.ya?ml$", "") + "." + SHARED;
-        return List.of(part.resolveSibling(own), part.resolveSibling(SHARED)).stream().filter(Files::exists).findFirst();
+        for (Path file : List.of(part.resolveSibling(own), part.resolveSibling(SHARED))) {
+            if (Files.exists(file)) {
+                return Optional.of(file);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -166,7 +166,9 @@ final class ReviewCommand extends Command {
     }
 
     private void warn(Path part, List<String> warnings) {
-        warnings.forEach(warning -> messages().println("shortgrain: in the report of " + part + ", " + warning));
+        for (String warning : warnings) {
+            messages().println("shortgrain: in the report of " + part + ", " + warning);
+        }
     }
 
     private Path fileOf(Path part, ReportFormat format) {

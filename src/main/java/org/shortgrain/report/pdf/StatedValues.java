@@ -51,8 +51,9 @@ final class StatedValues {
     /** {@return the lines at or below a place, in the order of the description} */
     List<StatedLine> under(String path) {
         List<StatedLine> under = new ArrayList<>();
+        String below = path + "/";
         for (StatedLine line : byPath.values()) {
-            if (line.path().equals(path) || line.path().startsWith(path + "/")) {
+            if (line.path().equals(path) || line.path().startsWith(below)) {
                 under.add(line);
             }
         }
@@ -64,8 +65,9 @@ final class StatedValues {
         if (byPath.containsKey(path)) {
             return Optional.of(path);
         }
+        String below = path + "/";
         for (String known : byPath.keySet()) {
-            if (known.startsWith(path + "/")) {
+            if (known.startsWith(below)) {
                 return Optional.of(known);
             }
         }

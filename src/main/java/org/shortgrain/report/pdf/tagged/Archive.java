@@ -28,11 +28,13 @@ final class Archive {
     private final PDDocument file;
     private final COSDictionary catalog;
     private final Manuscript manuscript;
+    private final String date;
 
     private Archive(PDDocument file, Manuscript manuscript) {
         this.file = file;
         this.catalog = file.getDocumentCatalog().getCOSObject();
         this.manuscript = manuscript;
+        this.date = pdfDate(manuscript.metadata().date());
     }
 
     static void seal(PDDocument file, Manuscript manuscript) throws IOException {
@@ -56,8 +58,8 @@ final class Archive {
         information.setString(COSName.KEYWORDS, metadata.keywords());
         information.setString(COSName.CREATOR, metadata.tool());
         information.setString(COSName.PRODUCER, metadata.tool());
-        information.setString(COSName.CREATION_DATE, pdfDate(metadata.date()));
-        information.setString(MOD_DATE, pdfDate(metadata.date()));
+        information.setString(COSName.CREATION_DATE, date);
+        information.setString(MOD_DATE, date);
         catalog.setString(COSName.LANG, metadata.language());
         catalog.setItem(COSName.MARK_INFO, flag("Marked"));
         catalog.setItem(COSName.VIEWER_PREFERENCES, flag("DisplayDocTitle"));
@@ -137,7 +139,7 @@ final class Archive {
         embedded.setItem(COSName.SUBTYPE, COSName.getPDFName(attachment.mimeType()));
         COSDictionary parameters = new COSDictionary();
         parameters.setItem(COSName.SIZE, COSInteger.get(attachment.bytes().length));
-        parameters.setString(MOD_DATE, pdfDate(manuscript.metadata().date()));
+        parameters.setString(MOD_DATE, date);
         embedded.setItem(COSName.PARAMS, parameters);
         COSDictionary files = new COSDictionary();
         files.setItem(COSName.F, stream);

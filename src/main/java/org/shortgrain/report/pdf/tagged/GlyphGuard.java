@@ -49,7 +49,7 @@ final class GlyphGuard {
         List<Span> spans = new ArrayList<>();
         StringBuilder open = new StringBuilder();
         Face openFace = face;
-        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+        String composed = isComposed(text) ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
         for (int i = 0; i < composed.length(); ) {
             int codePoint = composed.codePointAt(i);
             i += Character.charCount(codePoint);
@@ -89,6 +89,24 @@ final class GlyphGuard {
             }
         }
         return kept.toString();
+    }
+
+    /**
+     * {@return whether a text holds only characters that composing (NFC) leaves as they are whatever stands beside them}
+     *
+     * <p>Those that reports are made of: Latin letters, Greek and Cyrillic ones from alpha on, dashes, arrows and the signs
+     * of mathematics (Unicode, NFC_Quick_Check yes and combining class 0). The tables for all others take long to load.
+     */
+    static boolean isComposed(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean letter = c < '\u0300' || c >= '\u0388' && c <= '\u0482';
+            boolean sign = c >= '\u2002' && c <= '\u20cf' || c >= '\u212c' && c <= '\u2328';
+            if (!letter && !sign) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isPlain(String text) {

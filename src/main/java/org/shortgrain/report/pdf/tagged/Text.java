@@ -99,6 +99,9 @@ public record Text(List<Inline> parts) {
      * @param part the piece
      */
     public Text then(Inline part) {
+        if (parts.isEmpty()) {
+            return new Text(List.of(part));
+        }
         List<Inline> all = new ArrayList<>(parts);
         all.add(part);
         return new Text(all);
@@ -110,6 +113,9 @@ public record Text(List<Inline> parts) {
      * @param other the other text
      */
     public Text then(Text other) {
+        if (parts.isEmpty()) {
+            return other;
+        }
         List<Inline> all = new ArrayList<>(parts);
         all.addAll(other.parts);
         return new Text(all);
