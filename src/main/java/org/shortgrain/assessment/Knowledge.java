@@ -16,7 +16,7 @@ public final class Knowledge {
 
     /** The rules come last to a review, after tables and computations, and take as long to load as both together. */
     private final CompletableFuture<Rulebook> rulebook;
-    private final ReferenceTables tables;
+    private final CompletableFuture<ReferenceTables> tables;
 
     /**
      * Puts rules and tables together.
@@ -25,18 +25,18 @@ public final class Knowledge {
      * @param tables   the reference tables
      */
     Knowledge(Rulebook rulebook, ReferenceTables tables) {
-        this(CompletableFuture.completedFuture(rulebook), tables);
+        this(CompletableFuture.completedFuture(rulebook), CompletableFuture.completedFuture(tables));
     }
 
-    private Knowledge(CompletableFuture<Rulebook> rulebook, ReferenceTables tables) {
+    private Knowledge(CompletableFuture<Rulebook> rulebook, CompletableFuture<ReferenceTables> tables) {
         this.rulebook = rulebook;
         this.tables = tables;
     }
 
-    /** {@return what ships with the tool; its rules go on loading beside whatever the caller does first} */
+    /** {@return what ships with the tool; it goes on loading beside whatever the caller does first} */
     public static Knowledge shipped() {
-        CompletableFuture<Rulebook> rulebook = CompletableFuture.supplyAsync(Rulebook::shipped);
-        return new Knowledge(rulebook, ReferenceTables.builtIn());
+        return new Knowledge(CompletableFuture.supplyAsync(Rulebook::shipped),
+                CompletableFuture.supplyAsync(ReferenceTables::builtIn));
     }
 
     /**
@@ -59,16 +59,16 @@ public final class Knowledge {
 
     /** {@return the reference tables} */
     public ReferenceTables tables() {
-        return tables;
+        return tables.join();
     }
 
     /** {@return the tables of the quench} */
     public QuenchTables quench() {
-        return tables.quench();
+        return tables().quench();
     }
 
     /** {@return the words that a description may use} */
     public Vocabularies vocabularies() {
-        return new RulebookWords(tables);
+        return new RulebookWords(this::tables);
     }
 }

@@ -28,10 +28,11 @@ final class Ahead {
     static Ahead of(String... arguments) {
         boolean reviews = arguments.length > 1 && ReviewCommand.NAME.equals(arguments[0])
                 && Arrays.stream(arguments).noneMatch(one -> one.startsWith(RulebookOption.NAME));
-        return reviews
-                ? new Ahead(CompletableFuture.supplyAsync(Knowledge::shipped)::join,
-                        CompletableFuture.supplyAsync(Fonts::load)::join)
-                : new Ahead(Knowledge::shipped, Fonts::load);
+        if (!reviews) {
+            return new Ahead(Knowledge::shipped, Fonts::load);
+        }
+        Knowledge loading = Knowledge.shipped();
+        return new Ahead(() -> loading, CompletableFuture.supplyAsync(Fonts::load)::join);
     }
 
     /** {@return rules and tables that the tool ships with} */

@@ -1,6 +1,7 @@
 package org.shortgrain.cli;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.shortgrain.report.change.Comparison;
 import org.shortgrain.report.json.SealedReview;
 import org.shortgrain.report.pdf.ReviewPdf;
@@ -19,11 +20,10 @@ import org.shortgrain.review.Review;
  * @param remedies what would clear the part; empty unless asked for
  * @param printed  how the PDF is printed
  * @param wording  words of the PDF
- * @param fonts    parsed fonts, for this thread alone
+ * @param fonts    parsed fonts, for this thread alone, as far as a format needs them
  */
 record Report(SealedReview sealed, byte[] input, String manifest, Optional<Comparison> change,
-        Optional<Remedies> remedies,
-        ReviewPdf.Options printed, Wording wording, Fonts fonts) {
+        Optional<Remedies> remedies, ReviewPdf.Options printed, Wording wording, Supplier<Fonts> fonts) {
 
     Review review() {
         return sealed.review();

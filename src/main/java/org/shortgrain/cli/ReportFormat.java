@@ -18,9 +18,9 @@ enum ReportFormat {
         List<String> write(Report report, OutputStream to) throws IOException {
             PdfWriter.Written written = report.remedies().isPresent()
                     ? ReviewPdf.write(report.review(), attachments(report), report.printed(), report.wording(),
-                            report.fonts(), report.change(), report.remedies().get())
+                            report.fonts().get(), report.change(), report.remedies().get())
                     : ReviewPdf.write(report.review(), attachments(report), report.printed(), report.wording(),
-                            report.fonts(), report.change());
+                            report.fonts().get(), report.change());
             to.write(written.bytes());
             return written.warnings();
         }

@@ -68,12 +68,8 @@ final class ReviewCommand extends Command {
     public Integer call() {
         checkArguments();
         Wording wording = print.wording();
-        Knowledge knowledge = rulebook.knowledge();
         ExitCode worst = ExitCode.OK;
-        try (Fonts fonts = ahead.fonts()) {
-            Desk desk = new Desk(knowledge, new PartReader(knowledge.vocabularies()),
-                    new Reviewer(knowledge, org.shortgrain.assessment.Wording.shipped(), Main.Version.text()), wording,
-                    fonts);
+        try (Desk desk = new Desk(rulebook.knowledge(), wording)) {
             for (Path part : parts.get()) {
                 worst = worst.worse(review(part, desk));
             }
@@ -81,8 +77,26 @@ final class ReviewCommand extends Command {
         return worst.code();
     }
 
-    /** What every part of one run is reviewed and printed with. */
-    private record Desk(Knowledge knowledge, PartReader reader, Reviewer reviewer, Wording wording, Fonts fonts) {
+    /** What every part of one run is reviewed and printed with; what is still loading is waited for when it is needed. */
+    private final class Desk implements AutoCloseable {
+        private final Knowledge knowledge;
+        private final PartReader reader;
+        private final Late<Reviewer> reviewer;
+        private final Wording wording;
+        private final Late<Fonts> fonts = new Late<>(ahead::fonts);
+
+        Desk(Knowledge knowledge, Wording wording) {
+            this.knowledge = knowledge;
+            this.wording = wording;
+            this.reader = new PartReader(knowledge.vocabularies());
+            this.reviewer = new Late<>(() -> new Reviewer(knowledge, org.shortgrain.assessment.Wording.shipped(),
+                    Main.Version.text()));
+        }
+
+        @Override
+        public void close() {
+            fonts.made().ifPresent(Fonts::close);
+        }
     }
 
     private boolean isToStandardOutput() {
@@ -112,7 +126,7 @@ final class ReviewCommand extends Command {
 
     private ExitCode review(Path part, Desk desk) {
         PrintWriter err = messages();
-        Reading reading = desk.reader().read(part);
+        Reading reading = desk.reader.read(part);
         if (reading instanceof Reading.Refused refused) {
             err.println(Problem.text(refused.problems()));
             return refused.isInputMissing() ? ExitCode.INPUT_MISSING : ExitCode.INPUT_INVALID;
@@ -122,16 +136,15 @@ final class ReviewCommand extends Command {
             err.println(Problem.text(read.warnings()));
         }
         Review.InputId input = new Review.InputId(part.getFileName().toString(), read.source().sha256());
-        SealedReview sealed = SealedReview.of(DispositionFile.decided(desk.reviewer().review(read, input,
+        SealedReview sealed = SealedReview.of(DispositionFile.decided(desk.reviewer.get().review(read, input,
                 dateOf(read.description())), part, dispositions.value()));
         Review review = sealed.review();
         Optional<Comparison> change = comparedWith.value()
-                .map(old -> Comparer.compare(EarlierReview.of(old, desk::knowledge), review));
+                .map(old -> Comparer.compare(EarlierReview.of(old, () -> desk.knowledge), review));
         Optional<Remedies> remedies = withRemedies.or(false) ? EditableDescription.of(read.source()).map(edited ->
-                new RemedyStudy(desk.reviewer(), tried -> { }).of(edited, input)) : Optional.empty();
-        Report report = new Report(sealed, read.source().bytes(), desk.knowledge().rulebook().files().manifest(), change,
-                remedies,
-                print.on(review.date()), desk.wording(), desk.fonts());
+                new RemedyStudy(desk.reviewer.get(), tried -> { }).of(edited, input)) : Optional.empty();
+        Report report = new Report(sealed, read.source().bytes(), desk.knowledge.rulebook().files().manifest(), change,
+                remedies, print.on(review.date()), desk.wording, desk.fonts);
         return write(part, report);
     }
 

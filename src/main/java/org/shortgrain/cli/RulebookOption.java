@@ -1,7 +1,6 @@
 package org.shortgrain.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.shortgrain.assessment.Knowledge;
@@ -38,8 +37,7 @@ final class RulebookOption {
 
     /** {@return rules and tables, loaded once and only if they are asked for} */
     Supplier<Knowledge> once() {
-        AtomicReference<Knowledge> loaded = new AtomicReference<>();
-        return () -> loaded.updateAndGet(known -> known != null ? known : knowledge());
+        return new Late<>(this::knowledge);
     }
 
     /** {@return rules and tables} */
