@@ -5,14 +5,12 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.ReviewRequest;
 import org.shortgrain.review.Verdict;
@@ -55,11 +53,24 @@ public final class Wording {
      * @throws IllegalArgumentException if a paragraph names a condition that does not exist
      */
     static Wording of(String text) {
-        String printed = text.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"));
         List<Caution> cautions = new ArrayList<>();
-        Arrays.stream(printed.split("\n\\s*\n")).map(paragraph -> paragraph.strip().replace('\n', ' '))
-                .filter(paragraph -> !paragraph.isEmpty()).map(Wording::caution).forEach(cautions::add);
+        StringBuilder paragraph = new StringBuilder();
+        for (String line : text.lines().toList()) {
+            if (line.isBlank()) {
+                end(paragraph, cautions);
+            } else if (!line.startsWith("#")) {
+                paragraph.append(line).append(' ');
+            }
+        }
+        end(paragraph, cautions);
         return new Wording(cautions);
+    }
+
+    private static void end(StringBuilder paragraph, List<Caution> cautions) {
+        if (!paragraph.isEmpty()) {
+            cautions.add(caution(paragraph.toString().strip()));
+            paragraph.setLength(0);
+        }
     }
 
     private static Caution caution(String paragraph) {

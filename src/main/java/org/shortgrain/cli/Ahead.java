@@ -1,6 +1,5 @@
 package org.shortgrain.cli;
 
-import java.util.Arrays;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.shortgrain.assessment.Knowledge;
@@ -26,13 +25,20 @@ final class Ahead {
      * @param arguments the command line, not yet understood: a wrong guess costs time, never the outcome
      */
     static Ahead of(String... arguments) {
-        boolean reviews = arguments.length > 1 && ReviewCommand.NAME.equals(arguments[0])
-                && Arrays.stream(arguments).noneMatch(one -> one.startsWith(RulebookOption.NAME));
-        if (!reviews) {
+        if (!isReviewByShippedRules(arguments)) {
             return new Ahead(Knowledge::shipped, Fonts::load);
         }
         Knowledge loading = Knowledge.shipped();
         return new Ahead(() -> loading, CompletableFuture.supplyAsync(Fonts::load)::join);
+    }
+
+    private static boolean isReviewByShippedRules(String... arguments) {
+        for (String one : arguments) {
+            if (one.startsWith(RulebookOption.NAME)) {
+                return false;
+            }
+        }
+        return arguments.length > 1 && ReviewCommand.NAME.equals(arguments[0]);
     }
 
     /** {@return rules and tables that the tool ships with} */
