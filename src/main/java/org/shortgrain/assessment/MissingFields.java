@@ -9,6 +9,7 @@ import org.shortgrain.part.Location;
 import org.shortgrain.part.Minimum;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.reader.Alternatives;
+import org.shortgrain.part.reader.Groups;
 import org.shortgrain.part.reader.MinimumSet;
 import org.shortgrain.part.reader.Missing;
 import org.shortgrain.review.Factor;
@@ -50,7 +51,7 @@ final class MissingFields {
 
     /** Groups are too long to be listed. */
     private static String listed(List<?> values) {
-        return values.stream().anyMatch(StatedLines::isGroup) ? ""
+        return values.stream().anyMatch(Groups::isGroup) ? ""
                 : ": " + values.stream().map(StatedLines::text).collect(Collectors.joining(" or "));
     }
 

@@ -1,6 +1,5 @@
 package org.shortgrain.assessment;
 
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import java.util.regex.Matcher;
 import org.shortgrain.part.Axis;
 import org.shortgrain.part.Dimension;
 import org.shortgrain.part.Humidity;
-import org.shortgrain.part.Origin;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Provenance;
 import org.shortgrain.part.Quantity;
@@ -17,6 +15,7 @@ import org.shortgrain.part.Stated;
 import org.shortgrain.part.StressDirection;
 import org.shortgrain.part.Unit;
 import org.shortgrain.part.Word;
+import org.shortgrain.part.reader.Groups;
 import org.shortgrain.review.StatedLine;
 
 /** Lists a part description value by value, as it was entered, for the report. */
@@ -39,10 +38,8 @@ final class StatedLines {
     }
 
     private void record(Record group) {
-        for (RecordComponent component : group.getClass().getRecordComponents()) {
-            if (value(group, component) instanceof Stated<?> stated) {
-                stated(stated);
-            }
+        for (Stated<?> stated : Groups.stated(group)) {
+            stated(stated);
         }
     }
 
@@ -58,29 +55,34 @@ final class StatedLines {
 
     private void known(Stated.Known<?> known) {
         Object first = known.alternatives().get(0);
-        if (isGroup(first)) {
-            known.alternatives().forEach(group -> record((Record) group));
-        } else if (first instanceof List<?> list && !list.isEmpty() && isGroup(list.get(0))) {
-            known.alternatives().forEach(groups -> ((List<?>) groups).forEach(group -> record((Record) group)));
+        if (Groups.isGroup(first)) {
+            groups(known.alternatives());
+        } else if (first instanceof List<?> list && !list.isEmpty() && Groups.isGroup(list.get(0))) {
+            for (Object groups : known.alternatives()) {
+                groups((List<?>) groups);
+            }
         } else {
-            List<String> texts = known.alternatives().stream().map(StatedLines::text).toList();
-            List<String> inSi = known.alternatives().stream().flatMap(value -> inSi(value).stream()).toList();
+            List<String> texts = new ArrayList<>();
+            List<String> inSi = new ArrayList<>();
+            for (Object value : known.alternatives()) {
+                texts.add(text(value));
+                add(inSi(value), inSi);
+            }
             lines.add(new StatedLine(known.at().path(), String.join(" or ", texts), String.join(" or ", inSi),
                     note(known.provenance())));
         }
     }
 
-    /** A group is a record with an origin; everything else is a value. */
-    static boolean isGroup(Object value) {
-        if (!(value instanceof Record)) {
-            return false;
+    private static void add(Optional<String> text, List<String> texts) {
+        if (text.isPresent()) {
+            texts.add(text.get());
         }
-        for (RecordComponent component : value.getClass().getRecordComponents()) {
-            if (component.getType() == Origin.class) {
-                return true;
-            }
+    }
+
+    private void groups(List<?> groups) {
+        for (Object group : groups) {
+            record((Record) group);
         }
-        return false;
     }
 
     /** {@return a value in words, quantities as they were entered} */
@@ -118,8 +120,8 @@ final class StatedLines {
         if (!(value instanceof Range range)) {
             return Optional.empty();
         }
-        Optional<String> min = range.min().flatMap(StatedLines::inSi);
-        Optional<String> max = range.max().flatMap(StatedLines::inSi);
+        Optional<String> min = limit(range.min());
+        Optional<String> max = limit(range.max());
         if (range.isSingle() || min.isEmpty() && max.isEmpty()) {
             return min;
         }
@@ -128,10 +130,14 @@ final class StatedLines {
     }
 
     /** Hours and years are read as they stand in either system. */
-    private static Optional<String> inSi(Quantity quantity) {
-        Matcher written = Unit.WRITTEN.matcher(quantity.entered().strip());
-        return written.matches() ? Unit.of(written.group(2).strip()).filter(unit -> unit.dimension() != Dimension.TIME)
-                .map(unit -> Unit.print(quantity.si(), unit.dimension())) : Optional.empty();
+    private static Optional<String> limit(Optional<Quantity> limit) {
+        if (limit.isEmpty()) {
+            return Optional.empty();
+        }
+        Matcher written = Unit.WRITTEN.matcher(limit.get().entered().strip());
+        Optional<Unit> unit = written.matches() ? Unit.of(written.group(2).strip()) : Optional.empty();
+        boolean told = unit.isPresent() && unit.get().dimension() != Dimension.TIME;
+        return told ? Optional.of(Unit.print(limit.get().si(), unit.get().dimension())) : Optional.empty();
     }
 
     private static String note(Provenance provenance) {
@@ -139,16 +145,10 @@ final class StatedLines {
         if (provenance.kind() != Provenance.Kind.STATED) {
             words.add(provenance.kind().word());
         }
-        provenance.scope().ifPresent(scope -> words.add("for the " + scope.word()));
-        provenance.ref().ifPresent(words::add);
-        return String.join("; ", words);
-    }
-
-    private static Object value(Record group, RecordComponent component) {
-        try {
-            return component.getAccessor().invoke(group);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(component.toString(), e);
+        if (provenance.scope().isPresent()) {
+            words.add("for the " + provenance.scope().get().word());
         }
+        add(provenance.ref(), words);
+        return String.join("; ", words);
     }
 }

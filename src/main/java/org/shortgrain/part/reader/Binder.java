@@ -83,7 +83,7 @@ final class Binder {
                 arguments[i] = components.get(i) == Expected.Other.ORIGIN ? origin : SchemaVersion.READ;
             }
         }
-        return Records.construct(group.type(), arguments);
+        return Groups.of(group.type(), arguments);
     }
 
     private static Stated<?> absent(Expected.Field field, Location group) {

@@ -1,6 +1,7 @@
 package org.shortgrain.part.reader;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.shortgrain.part.Location;
@@ -61,11 +62,9 @@ public final class MinimumSet {
     }
 
     private void inside(Record record, Expected.Group group, List<Missing> missing, List<Alternatives> alternatives) {
-        List<Expected.Component> components = forms.of(group).components();
-        for (int i = 0; i < components.size(); i++) {
-            if (components.get(i) instanceof Expected.Field field) {
-                at(field, (Stated<?>) Records.value(record, i), missing, alternatives);
-            }
+        Iterator<Stated<?>> stated = Groups.stated(record).iterator();
+        for (Expected.Field field : forms.of(group).all()) {
+            at(field, stated.next(), missing, alternatives);
         }
     }
 
