@@ -1,6 +1,7 @@
 package org.shortgrain.part;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A quantity between two limits; a single value has equal limits.
@@ -43,6 +44,32 @@ public record Range(Optional<Quantity> min, Optional<Quantity> max) {
     /** {@return the upper limit in SI, or the only one stated} */
     public double highest() {
         return max.or(() -> min).orElseThrow().si();
+    }
+
+    /**
+     * {@return the greatest value that is stated, in SI, of all that may hold; empty if none is}
+     *
+     * @param stated what is stated
+     */
+    public static OptionalDouble greatest(Stated<Range> stated) {
+        OptionalDouble greatest = OptionalDouble.empty();
+        for (Range one : stated.candidates()) {
+            greatest = OptionalDouble.of(Math.max(greatest.orElse(Double.NEGATIVE_INFINITY), one.highest()));
+        }
+        return greatest;
+    }
+
+    /**
+     * {@return the least value that is stated, in SI, of all that may hold; empty if none is}
+     *
+     * @param stated what is stated
+     */
+    public static OptionalDouble least(Stated<Range> stated) {
+        OptionalDouble least = OptionalDouble.empty();
+        for (Range one : stated.candidates()) {
+            least = OptionalDouble.of(Math.min(least.orElse(Double.POSITIVE_INFINITY), one.lowest()));
+        }
+        return least;
     }
 
     /** {@return the middle of the range in SI} */

@@ -1,5 +1,6 @@
 package org.shortgrain.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -104,7 +105,12 @@ public sealed interface Stated<T> {
      * @param value the value asked for
      */
     default boolean is(T value) {
-        return isKnown() && candidates().stream().allMatch(value::equals);
+        for (T one : candidates()) {
+            if (!value.equals(one)) {
+                return false;
+            }
+        }
+        return isKnown();
     }
 
     /**
@@ -132,7 +138,12 @@ public sealed interface Stated<T> {
      * @param test the test
      */
     default boolean surely(Predicate<? super T> test) {
-        return isKnown() && candidates().stream().allMatch(test);
+        for (T one : candidates()) {
+            if (!test.test(one)) {
+                return false;
+            }
+        }
+        return isKnown();
     }
 
     /**
@@ -141,7 +152,35 @@ public sealed interface Stated<T> {
      * @param test the test
      */
     default boolean any(Predicate<? super T> test) {
-        return candidates().stream().anyMatch(test);
+        for (T one : candidates()) {
+            if (test.test(one)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * {@return the items of a list, or of each list of which one holds; empty if there is none or it is missing}
+     *
+     * @param <E>  type of the items
+     * @param list the list as stated
+     */
+    static <E> List<E> items(Stated<List<E>> list) {
+        List<E> items = new ArrayList<>();
+        for (List<E> one : list.candidates()) {
+            items.addAll(one);
+        }
+        return items;
+    }
+
+    /**
+     * {@return this, or what is stated elsewhere where this is not looked at}
+     *
+     * @param other what is stated elsewhere
+     */
+    default Stated<T> orIfAbsent(Stated<T> other) {
+        return this instanceof Absent ? other : this;
     }
 
     /**

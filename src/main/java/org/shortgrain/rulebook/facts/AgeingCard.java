@@ -34,7 +34,7 @@ public record AgeingCard(Route route) {
      */
     public boolean isFreshlyQuenched(Step step) {
         return route.lastBefore(step, "quench")
-                .filter(quench -> route.after(quench).filter(one -> one.position() < step.position())
+                .filter(quench -> route.after(quench).stream().filter(one -> one.position() < step.position())
                         .noneMatch(one -> one.is("age", "refrigerate")))
                 .isPresent();
     }

@@ -1,6 +1,7 @@
 package org.shortgrain.rulebook.facts;
 
 import java.util.Optional;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.part.Axis;
 import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
@@ -26,7 +27,7 @@ public record Bore(Place place) {
      * @param kinds the kinds
      */
     public boolean isHeldOpenBy(FitKind... kinds) {
-        return place.isFit(kinds) && !place.fit().field(Fit::role).is(FitRole.INNER);
+        return place.isFit(kinds) && !isInner();
     }
 
     /** {@return whether a bush or pin is pressed, shrunk or driven in for certain} */
@@ -36,7 +37,11 @@ public record Bore(Place place) {
 
     /** {@return whether anything holds the hole open by interference for certain} */
     public boolean isHeldOpen() {
-        return place.isPressed() && !place.fit().field(Fit::role).is(FitRole.INNER);
+        return place.isPressed() && !isInner();
+    }
+
+    private boolean isInner() {
+        return fit(Fit::role).is(FitRole.INNER);
     }
 
     /** {@return least distance from the centre to an edge over the hole diameter; NaN if not stated, which no comparison
@@ -58,8 +63,8 @@ public record Bore(Place place) {
 
     /** {@return share of the stated push-out load that friction holds for certain when loosest; NaN if not computed} */
     public double shareHeld() {
-        double held = place.computed("fit.push-out-force").map(one -> one.value().low()).orElse(Double.NaN);
-        return held / greatest(fit(Fit::pushOutLoad));
+        Optional<Computed> held = place.computed("fit.push-out-force");
+        return held.isEmpty() ? Double.NaN : held.get().value().low() / greatest(fit(Fit::pushOutLoad));
     }
 
     /** {@return angle between the axis of the hole and the short grain (degrees, 0 to 90); NaN if not stated} */
@@ -98,11 +103,11 @@ public record Bore(Place place) {
     }
 
     private static double least(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::lowest).min().orElse(Double.NaN);
+        return Range.least(stated).orElse(Double.NaN);
     }
 
     private static double greatest(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+        return Range.greatest(stated).orElse(Double.NaN);
     }
 
     private static double angle(Stated<Axis> one, Stated<Axis> other) {

@@ -1,5 +1,6 @@
 package org.shortgrain.rulebook.facts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.shortgrain.part.Attitude;
@@ -34,7 +35,7 @@ public record Cavity(Stated<Drainage> stated) {
      * @param openings the directions
      */
     public boolean faces(Opening... openings) {
-        return opening().surely(List.of(openings)::contains);
+        return opening().isOneOf(openings);
     }
 
     /** {@return whether it opens up or sideways, or may do so} */
@@ -44,7 +45,7 @@ public record Cavity(Stated<Drainage> stated) {
 
     /** {@return whether it is described, but neither where it opens nor whether it holds water} */
     public boolean isOpeningOpen() {
-        return isDescribed() && opening().isMissing() && stated.field(Drainage::holdsWater).isMissing();
+        return isDescribed() && opening().isMissing() && holdsWater().isMissing();
     }
 
     /** {@return where it opens} */
@@ -59,7 +60,11 @@ public record Cavity(Stated<Drainage> stated) {
 
     /** {@return the drain holes; empty if there are none or nothing is stated} */
     public List<Drain> drains() {
-        return drainHoles().candidates().stream().flatMap(List::stream).map(Drain::new).toList();
+        List<Drain> drains = new ArrayList<>();
+        for (DrainHole hole : Stated.items(drainHoles())) {
+            drains.add(new Drain(hole));
+        }
+        return drains;
     }
 
     /** {@return whether it has a drain hole for certain} */
@@ -78,7 +83,7 @@ public record Cavity(Stated<Drainage> stated) {
      * @param fillings the fillings
      */
     public boolean isFilledWith(Filling... fillings) {
-        return filling().surely(List.of(fillings)::contains);
+        return filling().isOneOf(fillings);
     }
 
     /** {@return whether something fills it for certain} */
@@ -103,12 +108,16 @@ public record Cavity(Stated<Drainage> stated) {
 
     /** {@return whether water is stated to stand in it} */
     public boolean isStatedToHoldWater() {
-        return stated.field(Drainage::holdsWater).is(true);
+        return holdsWater().is(true);
     }
 
     /** {@return whether water is stated not to stand in it} */
     public boolean isStatedToStayEmpty() {
-        return stated.field(Drainage::holdsWater).is(false);
+        return holdsWater().is(false);
+    }
+
+    private Stated<Boolean> holdsWater() {
+        return stated.field(Drainage::holdsWater);
     }
 
     /** {@return whether it opens upwards, nothing fills it and nothing drains it: a cup} */
@@ -131,22 +140,19 @@ public record Cavity(Stated<Drainage> stated) {
     /** {@return whether its floor certainly lies flat on the ground: tilted by less than 1 degree either way} */
     public boolean liesFlat() {
         Stated<Attitude> ground = attitude(Attitudes::ground);
-        return Stream.of(ground.field(Attitude::pitch), ground.field(Attitude::roll))
-                .allMatch(angle -> angle.surely(Cavity::isFlat));
+        return isFlat(pitch(ground)) && isFlat(ground.field(Attitude::roll));
     }
 
     /** {@return whether its low end on the ground certainly is its high end in flight} */
     public boolean tipsOver() {
-        Stated<Range> ground = attitude(Attitudes::ground).field(Attitude::pitch);
-        Stated<Range> flight = attitude(Attitudes::flight).field(Attitude::pitch);
-        return ground.surely(Cavity::isNoseUp) && flight.surely(Cavity::isNoseDown)
-                || ground.surely(Cavity::isNoseDown) && flight.surely(Cavity::isNoseUp);
+        Stated<Range> ground = pitch(attitude(Attitudes::ground));
+        Stated<Range> flight = pitch(attitude(Attitudes::flight));
+        return isNoseUp(ground) && isNoseDown(flight) || isNoseDown(ground) && isNoseUp(flight);
     }
 
     /** {@return its greatest volume as stated (litre); NaN if not stated, which no comparison holds for} */
     public double litres() {
-        return stated.field(Drainage::volume).candidates().stream().mapToDouble(Range::highest).max()
-                .orElse(Double.NaN) * 1000;
+        return Range.greatest(stated.field(Drainage::volume)).orElse(Double.NaN) * 1000;
     }
 
     /** {@return where it opens and how deep it is, as stated, for texts} */
@@ -163,15 +169,19 @@ public record Cavity(Stated<Drainage> stated) {
         return stated.field(Drainage::attitude).field(which);
     }
 
-    private static boolean isFlat(Range angle) {
-        return Math.max(Math.abs(angle.lowest()), Math.abs(angle.highest())) < FLAT;
+    private static Stated<Range> pitch(Stated<Attitude> attitude) {
+        return attitude.field(Attitude::pitch);
     }
 
-    private static boolean isNoseUp(Range angle) {
-        return angle.lowest() > 0;
+    private static boolean isFlat(Stated<Range> angle) {
+        return Range.least(angle).orElse(Double.NaN) > -FLAT && Range.greatest(angle).orElse(Double.NaN) < FLAT;
     }
 
-    private static boolean isNoseDown(Range angle) {
-        return angle.highest() < 0;
+    private static boolean isNoseUp(Stated<Range> angle) {
+        return Range.least(angle).orElse(Double.NaN) > 0;
+    }
+
+    private static boolean isNoseDown(Stated<Range> angle) {
+        return Range.greatest(angle).orElse(Double.NaN) < 0;
     }
 }

@@ -83,7 +83,7 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
          * @param kind the kind
          */
         public boolean is(Kind kind) {
-            return outer.filter(member -> member.kind() == kind).isPresent();
+            return outer.isPresent() && outer.get().kind() == kind;
         }
 
         /**
@@ -92,7 +92,7 @@ public record Couple(Contact contact, Optional<String> feature, Side part, Side 
          * @param trait the trait
          */
         public boolean has(Trait trait) {
-            return outer.filter(member -> member.traits().contains(trait)).isPresent();
+            return outer.isPresent() && outer.get().traits().contains(trait);
         }
 
         /** {@return whether its base metal is magnesium} */

@@ -1,5 +1,6 @@
 package org.shortgrain.rulebook.facts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,12 +30,18 @@ public record Exposure(Stated<Environment> stated) {
 
     /** {@return times in storage as stated} */
     public List<Storage> storages() {
-        return stated.field(Environment::storage).candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(stated.field(Environment::storage));
     }
 
     /** {@return times in storage of which it is certain that nothing protects the part} */
     public List<Storage> unprotected() {
-        return storages().stream().filter(one -> one.isProtected().is(false)).toList();
+        List<Storage> unprotected = new ArrayList<>();
+        for (Storage one : storages()) {
+            if (one.isProtected().is(false)) {
+                unprotected.add(one);
+            }
+        }
+        return unprotected;
     }
 
     /**
@@ -43,8 +50,13 @@ public record Exposure(Stated<Environment> stated) {
      * @param days the days
      */
     public List<Storage> openLongerThan(double days) {
-        return storages().stream().filter(one -> one.isProtected().isMissing())
-                .filter(one -> one.time().any(time -> time.highest() > days * SECONDS_PER_DAY)).toList();
+        List<Storage> open = new ArrayList<>();
+        for (Storage one : storages()) {
+            if (one.isProtected().isMissing() && Range.greatest(one.time()).orElse(0) > days * SECONDS_PER_DAY) {
+                open.add(one);
+            }
+        }
+        return open;
     }
 
     /** {@return whether the part is protected wherever it is stored, as stated} */
@@ -58,7 +70,12 @@ public record Exposure(Stated<Environment> stated) {
      * @param fluid word of the fluid list
      */
     public boolean isCompositionOpen(String fluid) {
-        return fluids().stream().anyMatch(one -> one.name().is(fluid) && one.composition().isMissing());
+        for (Fluid one : fluids()) {
+            if (one.name().is(fluid) && one.composition().isMissing()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@return nitric oxide in the nitrogen tetroxide (%); NaN if not stated, which no comparison holds for} */
@@ -104,7 +121,7 @@ public record Exposure(Stated<Environment> stated) {
     }
 
     private List<Fluid> fluids() {
-        return stated.field(Environment::fluids).candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(stated.field(Environment::fluids));
     }
 
     /**

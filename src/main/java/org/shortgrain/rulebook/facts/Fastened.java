@@ -25,27 +25,50 @@ public record Fastened(List<Fastener> fasteners) {
      * @param type word that its type contains
      */
     public boolean has(String type) {
-        return fasteners.stream().anyMatch(one -> Wording.names(one.type(), type));
+        for (Fastener one : fasteners) {
+            if (Wording.names(one.type(), type)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@return whether a fastener other than a rivet is stated here of which neither the preload nor torque and lubrication
      * are} */
     public boolean hasBoltOfUnknownPreload() {
-        return fasteners.stream().filter(one -> !Wording.names(one.type(), "rivet")).anyMatch(one ->
-                one.preload().isMissing() && (one.torque().isMissing() || one.lubrication().isMissing()));
+        for (Fastener one : fasteners) {
+            if (!Wording.names(one.type(), "rivet") && isPreloadOpen(one)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isPreloadOpen(Fastener one) {
+        return one.preload().isMissing() && (one.torque().isMissing() || one.lubrication().isMissing());
     }
 
     /** {@return the greatest strength (MPa) of a fastener whose thread is cut; NaN if there is none} */
     public double strengthOfCutThreads() {
-        return fasteners.stream().filter(one -> one.thread().is(ThreadMaking.CUT))
-                .flatMap(one -> one.strength().candidates().stream()).mapToDouble(Range::highest).max()
-                .orElse(Double.NaN) / MEGA;
+        double strongest = Double.NaN;
+        for (Fastener one : fasteners) {
+            strongest = one.thread().is(ThreadMaking.CUT) ? stronger(strongest, one) : strongest;
+        }
+        return strongest / MEGA;
     }
 
     /** {@return the greatest strength (MPa) of a plated fastener; NaN if there is none} */
     public double strengthOfPlatedBolts() {
-        return fasteners.stream().filter(one -> one.plating().isKnown())
-                .flatMap(one -> one.strength().candidates().stream()).mapToDouble(Range::highest).max()
-                .orElse(Double.NaN) / MEGA;
+        double strongest = Double.NaN;
+        for (Fastener one : fasteners) {
+            strongest = one.plating().isKnown() ? stronger(strongest, one) : strongest;
+        }
+        return strongest / MEGA;
+    }
+
+    /** The greater of a strength and that of a fastener (Pa); one that is not known counts for nothing. */
+    private static double stronger(double strongest, Fastener one) {
+        double strength = Range.greatest(one.strength()).orElse(Double.NaN);
+        return strength > strongest || Double.isNaN(strongest) ? strength : strongest;
     }
 }

@@ -4,6 +4,7 @@ import java.util.regex.Pattern;
 import org.shortgrain.part.FayingPrimed;
 import org.shortgrain.part.Plating;
 import org.shortgrain.part.Stated;
+import org.shortgrain.part.Surface;
 
 /**
  * The finish that holds at a place: what is stated there first, then what is stated of the part.
@@ -23,6 +24,20 @@ public record Finish(Stated<String> pretreatment, Stated<String> primer, Stated<
     private static final Pattern CHROMIC_TYPE = Pattern.compile("\\btype +I\\b");
     private static final Pattern HARD_TYPE = Pattern.compile("\\btype +III\\b");
     private static final Pattern CLASS = Pattern.compile("(?i)\\bclass +[0-9]");
+
+    /** {@return the finish that is stated of a place or of the part} */
+    static Finish of(Stated<Surface> surface) {
+        return new Finish(surface.field(Surface::pretreatment), surface.field(Surface::primer),
+                surface.field(Surface::topcoat), surface.field(Surface::plating), surface.field(Surface::cpc),
+                surface.field(Surface::touchUp), surface.field(Surface::fayingSurfacesPrimed));
+    }
+
+    /** {@return each layer as stated here, or as stated of the part} */
+    Finish over(Finish part) {
+        return new Finish(pretreatment.orIfAbsent(part.pretreatment), primer.orIfAbsent(part.primer),
+                topcoat.orIfAbsent(part.topcoat), plating.orIfAbsent(part.plating), inhibitor.orIfAbsent(part.inhibitor),
+                touchUp.orIfAbsent(part.touchUp), faying.orIfAbsent(part.faying));
+    }
 
     /** {@return whether there certainly is no finish of any kind} */
     public boolean isMissing() {
@@ -77,24 +92,28 @@ public record Finish(Stated<String> pretreatment, Stated<String> primer, Stated<
 
     /** {@return whether the plating certainly is cadmium} */
     public boolean isCadmium() {
-        return Wording.names(plating.field(Plating::kind), "cadmium", "QQ-P-416", "MIL-STD-870");
+        return Wording.names(platingKind(), "cadmium", "QQ-P-416", "MIL-STD-870");
     }
 
     /** {@return whether the plating certainly is aluminium from the vapour} */
     public boolean isVapourAluminium() {
-        return Wording.names(plating.field(Plating::kind), "83488", "vapour-deposited alumin", "vapor-deposited alumin",
+        return Wording.names(platingKind(), "83488", "vapour-deposited alumin", "vapor-deposited alumin",
                 "ion vapour", "ion vapor", "IVD");
     }
 
     /** {@return whether the plating's class is stated} */
     public boolean namesPlatingClass() {
-        return matches(plating.field(Plating::kind), CLASS);
+        return matches(platingKind(), CLASS);
     }
 
     /** {@return the layers as stated, for texts} */
     public String say() {
         return "pretreatment " + Wording.say(pretreatment) + ", primer " + Wording.say(primer) + ", topcoat "
-                + Wording.say(topcoat) + ", plating " + Wording.say(plating.field(Plating::kind));
+                + Wording.say(topcoat) + ", plating " + Wording.say(platingKind());
+    }
+
+    private Stated<String> platingKind() {
+        return plating.field(Plating::kind);
     }
 
     private static boolean matches(Stated<String> text, Pattern pattern) {

@@ -24,16 +24,27 @@ public record Gaps(List<ClampUp> stated, List<Fastener> fasteners) {
     /** {@return the greatest gap (mm) that assembly may pull shut without a shim and without a stated limit; NaN if there is
      * none, which no comparison holds for} */
     public double greatestOpenGap() {
-        return stated.stream().filter(one -> one.shim().isNone() && !one.maxGapWithoutShim().isKnown())
-                .flatMap(one -> one.gap().candidates().stream()).mapToDouble(Range::highest).max().orElse(Double.NaN)
-                * MILLIMETRES;
+        double greatest = Double.NaN;
+        for (ClampUp one : stated) {
+            double gap = Range.greatest(one.gap()).orElse(Double.NaN);
+            boolean open = one.shim().isNone() && !one.maxGapWithoutShim().isKnown();
+            greatest = open && (gap > greatest || Double.isNaN(greatest)) ? gap : greatest;
+        }
+        return greatest * MILLIMETRES;
     }
 
     /** {@return whether a bolt across a clevis pulls its arms together for certain: a gap is stated and no shim} */
     public boolean closesClevis() {
-        boolean gap = stated.stream().anyMatch(one -> !one.shim().isKnown()
-                && one.gap().surely(range -> range.highest() > 0));
-        return gap && fasteners.stream().anyMatch(one -> one.clevis().is(true));
+        return hasUnshimmedGap() && fasteners.stream().anyMatch(one -> one.clevis().is(true));
+    }
+
+    private boolean hasUnshimmedGap() {
+        for (ClampUp one : stated) {
+            if (!one.shim().isKnown() && one.gap().surely(range -> range.highest() > 0)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@return the gaps as stated, for texts} */

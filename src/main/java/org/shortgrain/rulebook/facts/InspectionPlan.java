@@ -29,13 +29,18 @@ public record InspectionPlan(Stated<Inspection> stated) {
 
     /** {@return whether it is stated that nothing is inspected} */
     public boolean isNone() {
-        return stated.isNone() || stated.field(Inspection::method).isNone();
+        return stated.isNone() || method().isNone();
     }
 
     /** {@return the methods planned} */
     public Set<InspectionMethod> methods() {
-        return stated.field(Inspection::method).candidates().stream().flatMap(List::stream)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(InspectionMethod.class)));
+        Set<InspectionMethod> methods = EnumSet.noneOf(InspectionMethod.class);
+        methods.addAll(Stated.items(method()));
+        return methods;
+    }
+
+    private Stated<List<InspectionMethod>> method() {
+        return stated.field(Inspection::method);
     }
 
     /**
@@ -118,6 +123,6 @@ public record InspectionPlan(Stated<Inspection> stated) {
     }
 
     private static double greatest(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+        return Range.greatest(stated).orElse(Double.NaN);
     }
 }

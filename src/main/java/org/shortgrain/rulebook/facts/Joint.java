@@ -1,6 +1,7 @@
 package org.shortgrain.rulebook.facts;
 
 import java.util.List;
+import java.util.Optional;
 import org.shortgrain.part.Fastener;
 import org.shortgrain.part.FeatureKind;
 import org.shortgrain.part.Fit;
@@ -36,10 +37,15 @@ public record Joint(Place place) {
 
     /** {@return whether fasteners go in wet: what is stated of one here, else of the sealing} */
     public Stated<Boolean> fastenersWet() {
-        List<Stated<Boolean>> own = place.fasteners().stream().map(Fastener::installedWet)
-                .filter(stated -> !(stated instanceof Stated.Absent)).toList();
-        return own.stream().filter(stated -> stated.is(false)).findFirst().or(() -> own.stream().findFirst())
-                .orElseGet(() -> place.sealing().fastenersWet());
+        Optional<Stated<Boolean>> own = Optional.empty();
+        for (Fastener fastener : place.fasteners()) {
+            Stated<Boolean> wet = fastener.installedWet();
+            if (wet.is(false)) {
+                return wet;
+            }
+            own = own.isEmpty() && !(wet instanceof Stated.Absent) ? Optional.of(wet) : own;
+        }
+        return own.isPresent() ? own.get() : place.sealing().fastenersWet();
     }
 
     /** {@return whether there are fasteners, and nothing is stated of sealant on them} */
@@ -54,12 +60,16 @@ public record Joint(Place place) {
 
     /** {@return whether a bush or pin is pressed in dry for certain; interference fasteners go in over dry primer} */
     public boolean isBushDry() {
-        return isBush() && place.fit().field(Fit::installedWet).is(false);
+        return isBush() && bushWet().is(false);
     }
 
     /** {@return whether a bush or pin is pressed in, and nothing is stated of wet sealant} */
     public boolean isBushOpen() {
-        return isBush() && place.fit().field(Fit::installedWet).isMissing();
+        return isBush() && bushWet().isMissing();
+    }
+
+    private Stated<Boolean> bushWet() {
+        return place.fit().field(Fit::installedWet);
     }
 
     private boolean isBush() {

@@ -1,6 +1,6 @@
 package org.shortgrain.rulebook.facts;
 
-import java.util.Set;
+import java.util.Collections;
 import org.shortgrain.reference.RouteOrder;
 
 /**
@@ -49,8 +49,7 @@ public record OrderPair(RouteOrder.Pair row) {
     }
 
     private static boolean isOn(RouteOrder.Side side, Step step) {
-        Set<String> kinds = step.kinds();
-        return step.operation().filter(side.operations()::contains).isPresent()
-                || side.kinds().stream().anyMatch(kinds::contains);
+        boolean named = step.operation().isPresent() && side.operations().contains(step.operation().get());
+        return named || !Collections.disjoint(side.kinds(), step.kinds());
     }
 }

@@ -2,7 +2,6 @@ package org.shortgrain.rulebook.facts;
 
 import java.util.List;
 import java.util.Locale;
-import org.shortgrain.part.Criticality;
 import org.shortgrain.part.Drawing;
 import org.shortgrain.part.Identity;
 import org.shortgrain.part.Material;
@@ -44,25 +43,31 @@ public record Papers(Part part) {
     /** {@return whether whoever prepared the description certainly is the one who decides on the design} */
     public boolean isOwnJudge() {
         Stated<String> author = part.description().review().field(ReviewRequest::preparedBy);
-        Stated<String> judge = part.identity().field(Identity::designAuthority);
+        Stated<String> judge = designAuthority();
         return author.isKnown() && judge.isKnown() && !differ(author, judge);
     }
 
     /** {@return whether nothing is stated of who decides on the design} */
     public boolean isAuthorityOpen() {
-        return part.identity().field(Identity::designAuthority).isMissing();
+        return designAuthority().isMissing();
+    }
+
+    private Stated<String> designAuthority() {
+        return part.identity().field(Identity::designAuthority);
     }
 
     /** {@return whether function or effect of failure is not stated} */
     public boolean isEffectOpen() {
-        return part.identity().field(Identity::function).isMissing()
-                || part.identity().field(Identity::effectOfFailure).isMissing();
+        return part.identity().field(Identity::function).isMissing() || effectOfFailure().isMissing();
     }
 
     /** {@return whether the effect of failure is grave, and the part certainly is stated to matter little} */
     public boolean isBelittled() {
-        return Wording.names(part.identity().field(Identity::effectOfFailure), GRAVE) && part.identity()
-                .field(Identity::criticality).isOneOf(Criticality.SECONDARY, Criticality.NON_STRUCTURAL);
+        return Wording.names(effectOfFailure(), GRAVE) && part.isMinor();
+    }
+
+    private Stated<String> effectOfFailure() {
+        return part.identity().field(Identity::effectOfFailure);
     }
 
     /** {@return whether parts that exist are reviewed, and neither serial numbers nor effectivity is stated} */
@@ -75,14 +80,14 @@ public record Papers(Part part) {
 
     /** {@return whether own test results certainly are of another alloy or temper} */
     public boolean isTestOfOtherMetal() {
-        return part.description().testData().candidates().stream().flatMap(List::stream)
+        return Stated.items(part.description().testData()).stream()
                 .anyMatch(test -> differ(test.alloy(), part.material().field(Material::alloy))
                         || differ(test.temper(), part.material().field(Material::temper)));
     }
 
     /** {@return own thresholds that refer to no report} */
     public List<UserThreshold> thresholdsWithoutReport() {
-        return part.material().field(Material::userThreshold).candidates().stream().flatMap(List::stream)
+        return Stated.items(part.material().field(Material::userThreshold)).stream()
                 .filter(one -> one.origin().ref().isEmpty()).toList();
     }
 

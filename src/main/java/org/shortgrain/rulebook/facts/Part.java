@@ -2,6 +2,7 @@ package org.shortgrain.rulebook.facts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.shortgrain.part.Criticality;
 import org.shortgrain.part.Drawing;
@@ -96,7 +97,7 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
      * @param products the forms
      */
     public boolean isForm(Product... products) {
-        return product().surely(List.of(products)::contains);
+        return product().isOneOf(products);
     }
 
     /** {@return whether the form is a forging} */
@@ -106,13 +107,12 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return the section at quench as stated, for texts} */
     public String saySection() {
-        return form().field(Form::heatTreatThickness).single().map(Range::entered).orElse("not stated");
+        return stock().sectionAtQuench().single().map(Range::entered).orElse("not stated");
     }
 
     /** {@return the temperatures of service as stated, for texts} */
     public String sayTemperature() {
-        return "temperature " + environment().field(Environment::temperature).single().map(Range::entered)
-                .orElse("not stated");
+        return "temperature " + temperature().single().map(Range::entered).orElse("not stated");
     }
 
     /**
@@ -136,21 +136,20 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return greatest tilt of the flow lines as stated (degrees); NaN if not stated} */
     public double grainTilt() {
-        return Math.toDegrees(grain().field(Grain::tilt).candidates().stream().mapToDouble(Range::highest).max()
-                .orElse(Double.NaN));
+        return Math.toDegrees(Range.greatest(grain().field(Grain::tilt)).orElse(Double.NaN));
     }
 
     /** {@return the greatest section at quench as stated (m); 0 if not stated} */
     public double sectionAtQuench() {
-        return form().field(Form::heatTreatThickness).candidates().stream().mapToDouble(range -> range.highest()).max()
-                .orElse(0);
+        return stock().atQuench();
     }
 
     /** {@return whether it is quenched aluminium and nothing relieved it mechanically after the last quench: neither an
      * operation on the card nor, where the card has no quench, the digits of the temper} */
     public boolean isUnrelieved() {
-                boolean relieved = route.lastQuench().map(quench -> route.hasAfter(quench, "kind:mechanical_relief"))
-                .orElse(metal.isRelievedByTemper() || metal.temperFacts().isEmpty());
+        Optional<Step> quench = route.lastQuench();
+        boolean relieved = quench.isPresent() ? route.hasAfter(quench.get(), "kind:mechanical_relief")
+                : metal.isRelievedByTemper() || metal.temperFacts().isEmpty();
         return metal.isHeatTreatable() && !relieved;
     }
 
@@ -192,7 +191,11 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return whether it is safety critical or primary structure for certain} */
     public boolean isImportant() {
-        return identity().field(Identity::criticality).isOneOf(Criticality.SAFETY_CRITICAL, Criticality.PRIMARY);
+        return criticality().isOneOf(Criticality.SAFETY_CRITICAL, Criticality.PRIMARY);
+    }
+
+    private Stated<Criticality> criticality() {
+        return identity().field(Identity::criticality);
     }
 
     /** {@return whether cadmium is on it for certain: as its plating, or by an operation on the card} */
@@ -213,7 +216,7 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return whether it is safety critical for certain} */
     public boolean isSafetyCritical() {
-        return identity().field(Identity::criticality).is(Criticality.SAFETY_CRITICAL);
+        return criticality().is(Criticality.SAFETY_CRITICAL);
     }
 
     /** {@return whether it is made from forging or plate for certain} */
@@ -228,7 +231,12 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return whether some areas are stated to be peened} */
     public boolean namesPeenedAreas() {
-        return surface().field(Surface::peened).any(areas -> !areas.isEmpty());
+        return !peenedAreas().isEmpty();
+    }
+
+    /** {@return the areas that are stated to be peened} */
+    List<String> peenedAreas() {
+        return Stated.items(surface().field(Surface::peened));
     }
 
     /** {@return surface treatment of the part} */
@@ -238,9 +246,7 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return the finish of the part as a whole} */
     public Finish finish() {
-        return new Finish(surface().field(Surface::pretreatment), surface().field(Surface::primer),
-                surface().field(Surface::topcoat), surface().field(Surface::plating), surface().field(Surface::cpc),
-                surface().field(Surface::touchUp), surface().field(Surface::fayingSurfacesPrimed));
+        return Finish.of(surface());
     }
 
     /** {@return whether paint or inhibitor certainly covers the part} */
@@ -250,7 +256,7 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return whether the part certainly is one whose loss matters little: secondary, or carrying no load that matters} */
     public boolean isMinor() {
-        return identity().field(Identity::criticality).isOneOf(Criticality.SECONDARY, Criticality.NON_STRUCTURAL);
+        return criticality().isOneOf(Criticality.SECONDARY, Criticality.NON_STRUCTURAL);
     }
 
     /** {@return whether the sheet or plate certainly is clad} */
@@ -265,8 +271,12 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return whether a face for an electrical bond certainly is left bare} */
     public boolean hasBareBond() {
-        return surface().field(Surface::areasBare).any(areas -> areas.stream()
-                .anyMatch(area -> Wording.contains(area, "bond", "earth", "ground")));
+        for (String area : Stated.items(surface().field(Surface::areasBare))) {
+            if (Wording.contains(area, "bond", "earth", "ground")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@return layers of the finish that a complete card does not apply, in words; empty if the card is not complete} */
@@ -288,15 +298,13 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return whether nothing is stated of neighbours, neither of the part nor of any place} */
     public boolean areNeighboursOpen() {
-        return description.neighbours().isMissing() && description.features().candidates().stream()
-                .flatMap(List::stream).allMatch(feature -> feature.neighbours().isMissing());
+        return description.neighbours().isMissing() && Stated.items(description.features()).stream()
+                .allMatch(feature -> feature.neighbours().isMissing());
     }
 
     /** {@return the sealing of the part as a whole} */
     public Sealing sealing() {
-        return new Sealing(sealant().field(Sealant::faying), sealant().field(Sealant::fillet),
-                sealant().field(Sealant::fastenersWet), sealant().field(Sealant::gapFill),
-                sealant().field(Sealant::cureBeforeTorque));
+        return Sealing.of(sealant());
     }
 
     /** {@return sealing of the part} */
@@ -315,8 +323,17 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
      * @param fluids words of the fluid list
      */
     public boolean isWettedBy(String... fluids) {
-        return environment().field(Environment::fluids).candidates().stream().flatMap(List::stream)
-                .anyMatch(fluid -> fluid.name().any(List.of(fluids)::contains));
+        List<String> wanted = List.of(fluids);
+        for (Fluid fluid : Stated.items(fluids())) {
+            if (fluid.name().any(wanted::contains)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Stated<List<Fluid>> fluids() {
+        return environment().field(Environment::fluids);
     }
 
     /** {@return what is stated of the fluids and storage that the part meets} */
@@ -326,25 +343,27 @@ public record Part(PartDescription description, Metal metal, Route route, Zone z
 
     /** {@return the fluids that wet the part, for texts} */
     public String sayFluids() {
-        Stated<List<Fluid>> fluids = environment().field(Environment::fluids);
+        Stated<List<Fluid>> fluids = fluids();
         if (!fluids.isKnown()) {
             return fluids.isNone() ? "fluids: none" : "fluids: not stated";
         }
-        return "fluids: " + fluids.candidates().stream().flatMap(List::stream)
+        return "fluids: " + Stated.items(fluids).stream()
                 .map(fluid -> String.join(" or ", fluid.name().candidates()).replace('_', ' '))
                 .collect(Collectors.joining(", "));
     }
 
     /** {@return the highest temperature as stated (degC); minus infinity if not stated} */
     public double hottest() {
-        return environment().field(Environment::temperature).candidates().stream().mapToDouble(range -> range.highest())
-                .max().orElse(Double.NEGATIVE_INFINITY);
+        return Range.greatest(temperature()).orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** {@return the lowest temperature as stated (degC); plus infinity if not stated} */
     public double coldest() {
-        return environment().field(Environment::temperature).candidates().stream().mapToDouble(range -> range.lowest())
-                .min().orElse(Double.POSITIVE_INFINITY);
+        return Range.least(temperature()).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private Stated<Range> temperature() {
+        return environment().field(Environment::temperature);
     }
 
     /** {@return drawing, card, and who asks and decides} */

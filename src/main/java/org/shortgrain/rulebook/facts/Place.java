@@ -8,7 +8,6 @@ import java.util.Set;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.part.ClampUp;
 import org.shortgrain.part.Concentration;
-import org.shortgrain.part.Criticality;
 import org.shortgrain.part.Drainage;
 import org.shortgrain.part.Fastener;
 import org.shortgrain.part.Feature;
@@ -16,8 +15,6 @@ import org.shortgrain.part.FeatureKind;
 import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
 import org.shortgrain.part.Form;
-import org.shortgrain.part.Grain;
-import org.shortgrain.part.Identity;
 import org.shortgrain.part.Load;
 import org.shortgrain.part.LoadSource;
 import org.shortgrain.part.Location;
@@ -26,7 +23,6 @@ import org.shortgrain.part.Provenance;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.ResidualState;
 import org.shortgrain.part.ResidualStress;
-import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.Surface;
 import org.shortgrain.review.FactorJudgement;
@@ -90,7 +86,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param kinds the kinds
      */
     public boolean is(FeatureKind... kinds) {
-        return feature.what().surely(List.of(kinds)::contains);
+        return feature.what().isOneOf(kinds);
     }
 
     /** {@return whether the place is a hole of any kind} */
@@ -177,7 +173,11 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param state the state
      */
     public long count(FactorState state) {
-        return List.of(material, stress, environment).stream().filter(one -> one.state() == state).count();
+        long count = 0;
+        for (FactorJudgement one : List.of(material, stress, environment)) {
+            count += one.state() == state ? 1 : 0;
+        }
+        return count;
     }
 
     /** {@return whether the three factors taken together say enough: all three are there, or two are and the third is shown
@@ -208,7 +208,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return the most utilised tension; empty if none was computed} */
     public Optional<Tension> governing() {
-        return tensions.stream().findFirst();
+        return tensions.isEmpty() ? Optional.empty() : Optional.of(tensions.get(0));
     }
 
     /**
@@ -217,7 +217,12 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param id its id, such as {@code fit.bore-hoop}
      */
     public Optional<Computed> computed(String id) {
-        return computed.stream().filter(one -> one.id().equals(id)).findFirst();
+        for (Computed one : computed) {
+            if (one.id().equals(id)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -240,12 +245,16 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param kinds the kinds
      */
     public boolean isFit(FitKind... kinds) {
-        return fit().field(Fit::kind).surely(List.of(kinds)::contains);
+        return fitKind().isOneOf(kinds);
     }
 
     /** {@return whether there certainly is an interference fit} */
     public boolean isPressed() {
-        return fit().field(Fit::kind).surely(INTERFERENCE::contains);
+        return fitKind().surely(INTERFERENCE::contains);
+    }
+
+    private Stated<FitKind> fitKind() {
+        return fit().field(Fit::kind);
     }
 
     /** {@return whether the place is a detail that assembly loads: a hole, a thread, a shaft or a joined face} */
@@ -261,7 +270,12 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return whether lasting loads are stated and all of them are those of flight} */
     public boolean carriesFlightLoadsOnly() {
-        return !loads().isEmpty() && loads().stream().allMatch(load -> load.source().is(LoadSource.ONE_G_FLIGHT));
+        for (Load load : loads()) {
+            if (!load.source().is(LoadSource.ONE_G_FLIGHT)) {
+                return false;
+            }
+        }
+        return !loads().isEmpty();
     }
 
     /** {@return whether compression is stated at the surface here and no measurement stands behind it} */
@@ -270,7 +284,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
         boolean measured = residual.field(ResidualStress::kind).is(Provenance.Kind.MEASURED)
                 || residual.field(ResidualStress::method).isKnown();
         boolean compressed = residual.field(ResidualStress::state).is(ResidualState.COMPRESSIVE)
-                || residual.field(ResidualStress::value).surely(value -> value.highest() < 0);
+                || Range.greatest(residual.field(ResidualStress::value)).orElse(0) < 0;
         return compressed && !measured;
     }
 
@@ -291,7 +305,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return the utilisation of the governing tension; NaN if there is none, which no comparison but {@code >=} holds for} */
     public double utilisation() {
-        return governing().map(Tension::utilisation).orElse(OptionalDouble.empty()).orElse(Double.NaN);
+        return tensions.isEmpty() ? Double.NaN : tensions.get(0).utilisation().orElse(Double.NaN);
     }
 
     /**
@@ -300,7 +314,12 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param direction the direction
      */
     public Optional<Tension> tension(GrainDirection direction) {
-        return tensions.stream().filter(one -> one.direction() == direction).findFirst();
+        for (Tension one : tensions) {
+            if (one.direction() == direction) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -310,25 +329,36 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param ids ids of the computed stress, the one to be preferred first
      */
     public double shareOfLimit(String... ids) {
-        double limit = tensions.stream().filter(one -> one.threshold().isPresent())
-                .mapToDouble(one -> one.threshold().getAsDouble() * one.factor()).min().orElse(Double.NaN);
-        return greatest(ids) / limit;
+        OptionalDouble limit = OptionalDouble.empty();
+        for (Tension one : tensions) {
+            if (one.threshold().isPresent()) {
+                limit = OptionalDouble.of(Math.min(limit.orElse(Double.POSITIVE_INFINITY),
+                        one.threshold().getAsDouble() * one.factor()));
+            }
+        }
+        return greatest(ids) / limit.orElse(Double.NaN);
     }
 
     private double greatest(String... ids) {
         for (String id : ids) {
-            OptionalDouble high = computed.stream().filter(one -> one.id().equals(id))
-                    .mapToDouble(one -> one.value().high()).max();
-            if (high.isPresent()) {
-                return high.getAsDouble();
+            if (computed(id).isPresent()) {
+                return greatest(id);
             }
         }
         return Double.NaN;
     }
 
+    private double greatest(String id) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (Computed one : computed) {
+            greatest = one.id().equals(id) ? Math.max(greatest, one.value().high()) : greatest;
+        }
+        return greatest;
+    }
+
     /** {@return whether the grain certainly runs out at the surface here} */
     public boolean isEndGrainExposed() {
-        return part.grain().field(Grain::endGrainExposed).any(places -> places.contains(id));
+        return Stated.items(part.endGrain()).contains(id);
     }
 
     /**
@@ -337,19 +367,20 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param sources the sources
      */
     public boolean hasLoad(LoadSource... sources) {
-        return loads().stream().anyMatch(load -> load.source().any(List.of(sources)::contains));
+        List<LoadSource> wanted = List.of(sources);
+        return loads().stream().anyMatch(load -> load.source().any(wanted::contains));
     }
 
     /** {@return gaps pulled shut here} */
     public List<ClampUp> clampUps() {
-        return feature.clampUp().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(feature.clampUp());
     }
 
     /** {@return the greatest finished section here, or of the part (mm); NaN if not stated, which no comparison holds for} */
     public double finishedSection() {
         Stated<Range> own = feature.sectionFinished();
         Stated<Range> stated = own.isKnown() ? own : part.form().field(Form::finishedThickness);
-        return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN) * MILLIMETRES;
+        return Range.greatest(stated).orElse(Double.NaN) * MILLIMETRES;
     }
 
     /**
@@ -370,8 +401,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * critical or primary structure and nothing is said of the place} */
     public boolean isCritical() {
         Stated<Boolean> own = feature.critical();
-        return own.isKnown() ? own.is(true) : part.identity().field(Identity::criticality)
-                .isOneOf(Criticality.SAFETY_CRITICAL, Criticality.PRIMARY);
+        return own.isKnown() ? own.is(true) : part.isImportant();
     }
 
     /** {@return whether it is a web thinner than 0.080 in with no short grain run out, which MIL-STD-1568C 5.2.3.1.4 (read)
@@ -382,8 +412,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return the radius of the notch or fillet here (mm); NaN if not stated} */
     public double radius() {
-        return feature.stressConcentration().field(Concentration::radius).candidates().stream()
-                .mapToDouble(Range::lowest).min().orElse(Double.NaN) * MILLIMETRES;
+        return Range.least(feature.stressConcentration().field(Concentration::radius)).orElse(Double.NaN) * MILLIMETRES;
     }
 
     /** {@return the gaps that assembly pulls shut here} */
@@ -398,7 +427,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return lasting loads here} */
     public List<Load> loads() {
-        return feature.loads().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(feature.loads());
     }
 
     /** {@return whether short-lived loads are named here that the sum does not count} */
@@ -408,7 +437,7 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return fasteners here} */
     public List<Fastener> fasteners() {
-        return feature.fasteners().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(feature.fasteners());
     }
 
     /** {@return drainage} */
@@ -438,15 +467,12 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return the finish that holds here} */
     public Finish finish() {
-        return new Finish(surface(Surface::pretreatment), surface(Surface::primer), surface(Surface::topcoat),
-                surface(Surface::plating), surface(Surface::cpc), surface(Surface::touchUp),
-                surface(Surface::fayingSurfacesPrimed));
+        return Finish.of(feature.surface()).over(part.finish());
     }
 
     /** {@return the sealing that holds here} */
     public Sealing sealing() {
-        return new Sealing(sealant(Sealant::faying), sealant(Sealant::fillet), sealant(Sealant::fastenersWet),
-                sealant(Sealant::gapFill), sealant(Sealant::cureBeforeTorque));
+        return Sealing.of(feature.sealant()).over(part.sealing());
     }
 
     /** {@return what is joined on here} */
@@ -479,9 +505,8 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return neighbours of the place, and those of the part} */
     public List<Neighbour> neighbours() {
-        List<Neighbour> all = new ArrayList<>();
-        feature.neighbours().candidates().forEach(all::addAll);
-        part.description().neighbours().candidates().forEach(all::addAll);
+        List<Neighbour> all = new ArrayList<>(Stated.items(feature.neighbours()));
+        all.addAll(Stated.items(part.description().neighbours()));
         return all;
     }
 
@@ -492,26 +517,14 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
      * @param field field of the surface
      */
     public <T> Stated<T> surface(java.util.function.Function<Surface, Stated<T>> field) {
-        Stated<T> own = feature.surface().field(field);
-        return own instanceof Stated.Absent<T> ? part.surface().field(field) : own;
-    }
-
-    /**
-     * {@return what is stated of the sealing: here first, then of the part}
-     *
-     * @param <T>   type of the value
-     * @param field field of the sealing
-     */
-    public <T> Stated<T> sealant(java.util.function.Function<Sealant, Stated<T>> field) {
-        Stated<T> own = feature.sealant().field(field);
-        return own instanceof Stated.Absent<T> ? part.sealant().field(field) : own;
+        return feature.surface().field(field).orIfAbsent(part.surface().field(field));
     }
 
     /** {@return whether the surface is bare here for certain: stated so, or listed among the bare areas} */
     public boolean isBare() {
-        boolean listed = part.surface().field(Surface::areasBare).any(areas -> areas.contains(id));
-        boolean nothing = surface(Surface::pretreatment).isNone() && surface(Surface::primer).isNone()
-                && !surface(Surface::plating).isKnown();
+        boolean listed = Stated.items(part.surface().field(Surface::areasBare)).contains(id);
+        Finish finish = finish();
+        boolean nothing = finish.pretreatment().isNone() && finish.primer().isNone() && !finish.plating().isKnown();
         return surface(Surface::bare).is(true) || listed || nothing;
     }
 
@@ -522,10 +535,9 @@ public record Place(Part part, Feature feature, String id, Set<GrainDirection> d
 
     /** {@return whether the place is shot peened for certain} */
     public boolean isPeened() {
-        boolean own = feature.surface().field(Surface::peened).any(areas -> !areas.isEmpty());
-        boolean listed = part.surface().field(Surface::peened)
-                .any(areas -> areas.contains(id) || areas.contains("all"));
-        return own || listed || route().hasAt(id, "shot_peen");
+        boolean own = !Stated.items(feature.surface().field(Surface::peened)).isEmpty();
+        List<String> areas = part.peenedAreas();
+        return own || areas.contains(id) || areas.contains("all") || route().hasAt(id, "shot_peen");
     }
 
     /** {@return depth of metal cut here after the last quench, as stated on the card (m); 0 if not stated} */

@@ -1,8 +1,8 @@
 package org.shortgrain.rulebook.facts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The card as understood: the operations that count as done, in order.
@@ -28,7 +28,13 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words
      */
     public List<Step> all(String... operations) {
-        return done().filter(step -> step.is(operations)).toList();
+        List<Step> found = new ArrayList<>();
+        for (Step step : done()) {
+            if (step.is(operations)) {
+                found.add(step);
+            }
+        }
+        return found;
     }
 
     /**
@@ -37,7 +43,13 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param kind the kind
      */
     public List<Step> ofKind(String kind) {
-        return done().filter(step -> step.isKind(kind)).toList();
+        List<Step> found = new ArrayList<>();
+        for (Step step : done()) {
+            if (step.isKind(kind)) {
+                found.add(step);
+            }
+        }
+        return found;
     }
 
     /**
@@ -56,7 +68,12 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words
      */
     public boolean hasAt(String feature, String... operations) {
-        return all(operations).stream().anyMatch(step -> step.isAt(feature));
+        for (Step step : all(operations)) {
+            if (step.isAt(feature)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -76,7 +93,8 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words
      */
     public Optional<Step> first(String... operations) {
-        return all(operations).stream().findFirst();
+        List<Step> found = all(operations);
+        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
     }
 
     /**
@@ -85,8 +103,11 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words
      */
     public Optional<Step> last(String... operations) {
-        List<Step> found = all(operations);
-        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1));
+        return last(all(operations));
+    }
+
+    private static Optional<Step> last(List<Step> steps) {
+        return steps.isEmpty() ? Optional.empty() : Optional.of(steps.get(steps.size() - 1));
     }
 
     /**
@@ -107,7 +128,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public boolean hasAfter(Step step, String... operations) {
-        return after(step).anyMatch(later -> later.isAny(operations));
+        return !those(after(step), operations).isEmpty();
     }
 
     /**
@@ -117,7 +138,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public boolean hasBefore(Step step, String... operations) {
-        return before(step).anyMatch(earlier -> earlier.isAny(operations));
+        return !those(before(step), operations).isEmpty();
     }
 
     /**
@@ -127,7 +148,17 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public Optional<Step> lastBefore(Step step, String... operations) {
-        return before(step).filter(earlier -> earlier.isAny(operations)).reduce((one, next) -> next);
+        return last(those(before(step), operations));
+    }
+
+    private static List<Step> those(List<Step> steps, String... operations) {
+        List<Step> those = new ArrayList<>();
+        for (Step step : steps) {
+            if (step.isAny(operations)) {
+                those.add(step);
+            }
+        }
+        return those;
     }
 
     /**
@@ -137,9 +168,22 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param pair the pair
      */
     public List<Step> breaking(OrderPair pair) {
-        return done().filter(pair::isFirst)
-                .filter(step -> before(step).anyMatch(pair::isSecond) && after(step).noneMatch(pair::isSecond))
-                .toList();
+        List<Step> breaking = new ArrayList<>();
+        for (Step step : done()) {
+            if (pair.isFirst(step) && second(pair, before(step)).isPresent() && second(pair, after(step)).isEmpty()) {
+                breaking.add(step);
+            }
+        }
+        return breaking;
+    }
+
+    private static Optional<Step> second(OrderPair pair, List<Step> steps) {
+        for (Step step : steps) {
+            if (pair.isSecond(step)) {
+                return Optional.of(step);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -149,8 +193,14 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param pair the order in which they belong
      */
     public Optional<Step> unprepared(Step late, OrderPair pair) {
-        return pair.isFirst(late) && late.isDone() ? before(late).filter(pair::isSecond)
-                .filter(second -> before(second).noneMatch(pair::isFirst)).findFirst() : Optional.empty();
+        if (pair.isFirst(late) && late.isDone()) {
+            for (Step step : before(late)) {
+                if (pair.isSecond(step) && before(step).stream().noneMatch(pair::isFirst)) {
+                    return Optional.of(step);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** {@return the card as that of a steel part} */
@@ -163,17 +213,32 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
         return new AgeingCard(this);
     }
 
-    Stream<Step> after(Step step) {
-        return done().filter(later -> later.position() > step.position() && later.sharesPlaceWith(step));
+    /** {@return what is done after a step at a place that both share} */
+    List<Step> after(Step step) {
+        List<Step> after = new ArrayList<>();
+        for (Step later : done()) {
+            if (later.position() > step.position() && later.sharesPlaceWith(step)) {
+                after.add(later);
+            }
+        }
+        return after;
     }
 
-    Stream<Step> before(Step step) {
-        return done().filter(earlier -> earlier.position() < step.position() && earlier.sharesPlaceWith(step));
+    /** {@return what is done before a step at a place that both share} */
+    List<Step> before(Step step) {
+        List<Step> before = new ArrayList<>();
+        for (Step earlier : done()) {
+            if (earlier.position() < step.position() && earlier.sharesPlaceWith(step)) {
+                before.add(earlier);
+            }
+        }
+        return before;
     }
 
     /** {@return the last solution treatment, hardening or quench: what sets the quench stress} */
     public Optional<Step> lastQuench() {
-        return last("quench").or(() -> last("solution_heat_treat", "harden", "heat_treat"));
+        Optional<Step> quench = last("quench");
+        return quench.isPresent() ? quench : last("solution_heat_treat", "harden", "heat_treat");
     }
 
     /**
@@ -182,7 +247,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param step the step
      */
     public boolean isInspectedInRework(Step step) {
-        return before(step).anyMatch(earlier -> earlier.isRework() && earlier.isKind("surface_ndt"));
+        return before(step).stream().anyMatch(earlier -> earlier.isRework() && earlier.isKind("surface_ndt"));
     }
 
     /**
@@ -193,8 +258,11 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param others the others
      */
     public boolean isLastBefore(Step step, String first, String... others) {
-        return before(step).filter(one -> one.isAny(first) || one.isAny(others)).reduce((one, next) -> next)
-                .filter(last -> last.isAny(first) && !last.isAny(others)).isPresent();
+        Optional<Step> last = Optional.empty();
+        for (Step one : before(step)) {
+            last = one.isAny(first) || one.isAny(others) ? Optional.of(one) : last;
+        }
+        return last.isPresent() && last.get().isAny(first) && !last.get().isAny(others);
     }
 
     /**
@@ -203,7 +271,7 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      * @param step the step
      */
     public boolean isTaintedBefore(Step step) {
-        return before(step).filter(earlier -> earlier.is("clean") || earlier.mentions(HALOGENS))
+        return before(step).stream().filter(earlier -> earlier.is("clean") || earlier.mentions(HALOGENS))
                 .reduce((one, next) -> next).filter(last -> last.mentions(HALOGENS)).isPresent();
     }
 
@@ -214,10 +282,22 @@ public record Route(List<Step> steps, boolean stated, boolean complete) {
      */
     public List<Step> cutAfterQuench(String feature) {
         int quench = lastQuench().map(Step::position).orElse(-1);
-        return ofKind("machining").stream().filter(step -> step.position() > quench && step.isAt(feature)).toList();
+        List<Step> cuts = new ArrayList<>();
+        for (Step step : ofKind("machining")) {
+            if (step.position() > quench && step.isAt(feature)) {
+                cuts.add(step);
+            }
+        }
+        return cuts;
     }
 
-    private Stream<Step> done() {
-        return steps.stream().filter(Step::isDone);
+    private List<Step> done() {
+        List<Step> done = new ArrayList<>();
+        for (Step step : steps) {
+            if (step.isDone()) {
+                done.add(step);
+            }
+        }
+        return done;
     }
 }

@@ -1,5 +1,6 @@
 package org.shortgrain.rulebook.facts;
 
+import org.shortgrain.part.Sealant;
 import org.shortgrain.part.Stated;
 
 /**
@@ -17,6 +18,20 @@ public record Sealing(Stated<String> faying, Stated<String> fillet, Stated<Boole
     /** {@return whether the joined faces certainly have no sealant} */
     public boolean isFayingDry() {
         return faying.isNone();
+    }
+
+    /** {@return the sealing that is stated of a place or of the part} */
+    static Sealing of(Stated<Sealant> sealant) {
+        return new Sealing(sealant.field(Sealant::faying), sealant.field(Sealant::fillet),
+                sealant.field(Sealant::fastenersWet), sealant.field(Sealant::gapFill),
+                sealant.field(Sealant::cureBeforeTorque));
+    }
+
+    /** {@return each seal as stated here, or as stated of the part} */
+    Sealing over(Sealing part) {
+        return new Sealing(faying.orIfAbsent(part.faying), fillet.orIfAbsent(part.fillet),
+                fastenersWet.orIfAbsent(part.fastenersWet), gapFill.orIfAbsent(part.gapFill),
+                cureBeforeTorque.orIfAbsent(part.cureBeforeTorque));
     }
 
     /** {@return whether there is a fillet seal for certain} */

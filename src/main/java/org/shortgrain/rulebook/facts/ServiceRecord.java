@@ -22,7 +22,7 @@ public record ServiceRecord(Stated<Service> stated) {
 
     /** {@return cracks that were found} */
     public List<Crack> cracks() {
-        return stated.field(Service::cracks).candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(stated.field(Service::cracks));
     }
 
     /** {@return whether cracks certainly were found} */
@@ -41,8 +41,12 @@ public record ServiceRecord(Stated<Service> stated) {
      * @param words what to look for
      */
     public Optional<String> event(String... words) {
-        return stated.field(Service::events).candidates().stream().flatMap(List::stream)
-                .filter(one -> Wording.contains(one, words)).findFirst();
+        for (String one : Stated.items(stated.field(Service::events))) {
+            if (Wording.contains(one, words)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 
     /** {@return the cracks, for texts} */

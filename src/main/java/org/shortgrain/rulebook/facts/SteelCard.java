@@ -31,8 +31,8 @@ public record SteelCard(Route route) {
      * @param step the step
      */
     public boolean isChargedUnrelieved(Step step) {
-        return route.after(step).filter(later -> later.isKind("hydrogen_charging"))
-                .anyMatch(bath -> route.after(step).filter(one -> one.position() < bath.position())
+        return route.after(step).stream().filter(later -> later.isKind("hydrogen_charging"))
+                .anyMatch(bath -> route.after(step).stream().filter(one -> one.position() < bath.position())
                         .noneMatch(one -> one.is("stress_relieve", "temper")));
     }
 
@@ -42,7 +42,7 @@ public record SteelCard(Route route) {
      * @param step the step
      */
     public boolean isBakedAfter(Step step) {
-        return route.after(step).filter(later -> later.isAny("bake", "kind:hydrogen_charging")).findFirst()
+        return route.after(step).stream().filter(later -> later.isAny("bake", "kind:hydrogen_charging")).findFirst()
                 .filter(next -> next.is("bake")).isPresent();
     }
 
@@ -53,7 +53,7 @@ public record SteelCard(Route route) {
      * @param margin how close (degC)
      */
     public boolean isNearTempering(Step step, double margin) {
-        return route.before(step).filter(earlier -> earlier.is("temper"))
+        return route.before(step).stream().filter(earlier -> earlier.is("temper"))
                 .anyMatch(temper -> step.hottest() > temper.hottest() - margin);
     }
 }

@@ -1,5 +1,7 @@
 package org.shortgrain.rulebook.facts;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -87,7 +89,7 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
     public boolean sharesPlaceWith(Step other) {
         List<String> here = features();
         List<String> there = other.features();
-        return here.isEmpty() || there.isEmpty() || here.stream().anyMatch(there::contains);
+        return here.isEmpty() || there.isEmpty() || !Collections.disjoint(here, there);
     }
 
     /**
@@ -114,7 +116,8 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
 
     /** {@return the features it names; empty if it is done all over} */
     public List<String> features() {
-        return stated.at().candidates().stream().findFirst().orElse(List.of());
+        List<List<String>> named = stated.at().candidates();
+        return named.isEmpty() ? List.of() : named.get(0);
     }
 
     /** {@return the one feature it names; empty if it names none or several} */
@@ -169,8 +172,12 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
      * @param operations canonical words, or kinds written {@code kind:name}
      */
     public boolean isAny(String... operations) {
-        return Stream.of(operations).anyMatch(one -> one.startsWith(KIND) ? isKind(one.substring(KIND.length()))
-                : is(one));
+        for (String one : operations) {
+            if (one.startsWith(KIND) ? isKind(one.substring(KIND.length())) : is(one)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@return the highest temperature on it (degC), that of its steps included; NaN if none is stated} */
@@ -292,12 +299,15 @@ public record Step(int position, RouteStep stated, Optional<String> operation, S
     }
 
     private static double greatest(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+        return Range.greatest(stated).orElse(Double.NaN);
     }
 
     private List<String> words() {
-        return List.of(stated.operation(), stated.spec(), stated.kind(), stated.product(), stated.method(),
-                stated.medium(), stated.filler(), stated.remarks()).stream().flatMap(one -> one.candidates().stream())
-                .toList();
+        List<String> words = new ArrayList<>();
+        for (Stated<String> one : List.of(stated.operation(), stated.spec(), stated.kind(), stated.product(),
+                stated.method(), stated.medium(), stated.filler(), stated.remarks())) {
+            words.addAll(one.candidates());
+        }
+        return words;
     }
 }

@@ -1,6 +1,5 @@
 package org.shortgrain.rulebook.facts;
 
-import java.util.List;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.Product;
 import org.shortgrain.part.Range;
@@ -27,12 +26,21 @@ public record Stock(Stated<Form> form) {
      * @param products the forms
      */
     public boolean is(Product... products) {
-        return form.field(Form::product).surely(List.of(products)::contains);
+        return product().isOneOf(products);
+    }
+
+    private Stated<Product> product() {
+        return form.field(Form::product);
+    }
+
+    /** {@return the section at quench} */
+    Stated<Range> sectionAtQuench() {
+        return form.field(Form::heatTreatThickness);
     }
 
     /** {@return the greatest section at quench as stated (m); 0 if not stated} */
     public double atQuench() {
-        return form.field(Form::heatTreatThickness).candidates().stream().mapToDouble(Range::highest).max().orElse(0);
+        return Range.greatest(sectionAtQuench()).orElse(0);
     }
 
     /** {@return whether it is cut from stock that a mill delivers in its final temper: sheet, plate, bar, extrusion, tube} */
@@ -55,15 +63,14 @@ public record Stock(Stated<Form> form) {
     /** {@return whether it is a bar that may be worked alike both ways across: not stated to be more than twice as wide as
      * thick} */
     public boolean isSquarishBar() {
-        double width = form.field(Form::heatTreatWidth).candidates().stream().mapToDouble(Range::lowest).min().orElse(0);
+        double width = Range.least(form.field(Form::heatTreatWidth)).orElse(0);
         return is(Product.BAR_ROLLED, Product.BAR_COLD_FINISHED) && width <= 2 * atQuench();
     }
 
     /** {@return whether it is quenched at 38 mm or more and at least twice its thinnest finished section: where roughing
      * before the heat treatment is the habit of the trade} */
     public boolean isQuenchedFarTooThick() {
-        double thinnest = form.field(Form::finishedThickness).candidates().stream().mapToDouble(Range::lowest).min()
-                .orElse(Double.NaN);
+        double thinnest = Range.least(finished()).orElse(Double.NaN);
         return atQuench() >= WORTH_ROUGHING && atQuench() >= 2 * thinnest;
     }
 
@@ -75,7 +82,7 @@ public record Stock(Stated<Form> form) {
      * @param digits the digits; empty text if none
      */
     public boolean hasReliefOfAnotherForm(String digits) {
-        if (!form.field(Form::product).isKnown()) {
+        if (!product().isKnown()) {
             return false;
         }
         return switch (digits) {
@@ -89,13 +96,16 @@ public record Stock(Stated<Form> form) {
 
     /** {@return the thickest finished section (mm); NaN if not stated, which no comparison but {@code >=} holds for} */
     public double thickest() {
-        return form.field(Form::finishedThickness).candidates().stream().mapToDouble(Range::highest).max()
-                .orElse(Double.NaN) * MILLIMETRES;
+        return Range.greatest(finished()).orElse(Double.NaN) * MILLIMETRES;
+    }
+
+    private Stated<Range> finished() {
+        return form.field(Form::finishedThickness);
     }
 
     /** {@return length as stated (m); NaN if not stated, which no comparison holds for} */
     public double length() {
-        return form.field(Form::length).candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+        return Range.greatest(form.field(Form::length)).orElse(Double.NaN);
     }
 
     /** {@return whether it is thick enough for its form to be expected with relief digits: plate above 0.25 in, hand forging,

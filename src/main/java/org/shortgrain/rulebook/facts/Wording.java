@@ -1,6 +1,5 @@
 package org.shortgrain.rulebook.facts;
 
-import java.util.List;
 import java.util.Locale;
 import org.shortgrain.part.Stated;
 
@@ -28,7 +27,12 @@ final class Wording {
      */
     static boolean contains(String text, String... words) {
         String lower = text.toLowerCase(Locale.ROOT);
-        return List.of(words).stream().anyMatch(word -> lower.contains(word.toLowerCase(Locale.ROOT)));
+        for (String word : words) {
+            if (lower.contains(word.toLowerCase(Locale.ROOT))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

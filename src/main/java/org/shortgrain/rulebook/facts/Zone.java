@@ -1,5 +1,6 @@
 package org.shortgrain.rulebook.facts;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -56,7 +57,7 @@ public record Zone(List<String> names, int wetness) {
      * @param zones words of the zone list
      */
     public boolean isOneOf(String... zones) {
-        return names.stream().anyMatch(List.of(zones)::contains);
+        return !Collections.disjoint(names, List.of(zones));
     }
 
     /** {@return the zone with its wetness class, for texts} */
