@@ -42,7 +42,10 @@ public final class Extremes {
      * @throws IllegalArgumentException if the grid has more than 65,536 points
      */
     public static Band onGrid(ToDoubleFunction<double[]> result, int points, Band... inputs) {
-        double[] best = Arrays.stream(inputs).mapToDouble(Band::value).toArray();
+        double[] best = new double[inputs.length];
+        for (int i = 0; i < best.length; i++) {
+            best[i] = inputs[i].value();
+        }
         int[] uncertain = uncertain(inputs);
         long evaluations = evaluations(points, uncertain.length);
         double value = result.applyAsDouble(best.clone());

@@ -3,7 +3,6 @@ package org.shortgrain.mechanics.machining;
 import java.util.ArrayList;
 import java.util.List;
 import org.shortgrain.mechanics.quench.QuenchBound;
-import org.shortgrain.mechanics.quench.QuenchedSection;
 import org.shortgrain.terms.GrainDirection;
 
 /**

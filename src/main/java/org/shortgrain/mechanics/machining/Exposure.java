@@ -1,7 +1,7 @@
 package org.shortgrain.mechanics.machining;
 
-import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -30,8 +30,11 @@ record Exposure(View view, KeptSection kept, Map<Release, Double> stress) {
                         .ifPresent(profile -> stress.put(way, profile.highest()));
             }
         } else {
-            field.faces(kept, direction).forEach((way, faces) -> stress.put(way, surface.local() ? faces.finished()
-                    : Math.max(faces.finished(), faces.opposite())));
+            for (Map.Entry<Release, ResidualField.Faces> one : field.faces(kept, direction).entrySet()) {
+                ResidualField.Faces faces = one.getValue();
+                stress.put(one.getKey(), surface.local() ? faces.finished()
+                        : Math.max(faces.finished(), faces.opposite()));
+            }
         }
         return new Exposure(new View(field, 1), kept, stress);
     }
@@ -66,8 +69,7 @@ record Exposure(View view, KeptSection kept, Map<Release, Double> stress) {
         if (axis == direction) {
             return wanted;
         }
-        GrainDirection other = Arrays.stream(GrainDirection.values()).filter(d -> d != axis && d != direction)
-                .findFirst().orElseThrow();
+        GrainDirection other = EnumSet.complementOf(EnumSet.of(axis, direction)).iterator().next();
         return wanted.flatMap(s1 -> field.released(kept, other, way).map(s2 -> s1.times(3).minus(s2)));
     }
 }

@@ -1,11 +1,11 @@
 package org.shortgrain.mechanics.machining;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 
 /**
@@ -25,31 +25,39 @@ record Exposures(List<Exposure> lower, List<Exposure> nominal, List<Exposure> up
 
     /** The exposure behind the value: the worst over the ways that count. */
     Exposure governing(Set<Release> ways) {
-        return nominal.stream().max(Comparator.comparingDouble(e -> e.worstOf(ways))).orElseThrow();
+        return Collections.max(nominal, Comparator.comparingDouble(e -> e.worstOf(ways)));
     }
 
     /** The range of the worst stress over the ways that count; a view that cannot say how it is released counts as it was. */
     Band band(Set<Release> ways) {
-        return band(nominal.stream(), Stream.of(lower, nominal, upper).flatMap(List::stream), ways);
+        return bandOf(nominal, List.of(lower, nominal, upper), ways);
     }
 
     /** The range of one way of release, from the views that can say; empty where none can. */
     Optional<Band> band(Release way) {
         Set<Release> only = EnumSet.of(way);
-        if (nominal.stream().noneMatch(e -> e.saysOf(only))) {
-            return Optional.empty();
-        }
-        return Optional.of(band(nominal.stream().filter(e -> e.saysOf(only)),
-                Stream.of(lower, nominal, upper).flatMap(List::stream).filter(e -> e.saysOf(only)), only));
+        List<Exposure> saying = saying(nominal, only);
+        return saying.isEmpty() ? Optional.empty()
+                : Optional.of(bandOf(saying, List.of(saying(lower, only), saying, saying(upper, only)), only));
     }
 
-    private static Band band(Stream<Exposure> nominal, Stream<Exposure> all, Set<Release> ways) {
-        double value = nominal.mapToDouble(e -> e.worstOf(ways)).max().orElseThrow();
-        double[] ends = {value, value};
-        all.mapToDouble(e -> e.worstOf(ways)).forEach(s -> {
-            ends[0] = Math.min(ends[0], s);
-            ends[1] = Math.max(ends[1], s);
-        });
-        return new Band(value, ends[0], ends[1]);
+    private static List<Exposure> saying(List<Exposure> exposures, Set<Release> ways) {
+        return exposures.stream().filter(e -> e.saysOf(ways)).toList();
+    }
+
+    private static Band bandOf(List<Exposure> nominal, List<List<Exposure>> all, Set<Release> ways) {
+        double value = Double.NEGATIVE_INFINITY;
+        for (Exposure e : nominal) {
+            value = Math.max(value, e.worstOf(ways));
+        }
+        double low = value;
+        double high = value;
+        for (List<Exposure> some : all) {
+            for (Exposure e : some) {
+                low = Math.min(low, e.worstOf(ways));
+                high = Math.max(high, e.worstOf(ways));
+            }
+        }
+        return new Band(value, low, high);
     }
 }

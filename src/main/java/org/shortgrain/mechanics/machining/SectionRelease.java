@@ -118,8 +118,12 @@ public record SectionRelease(StressProfile blank, List<Strip> strips, double are
      * @param way how far the stress is released
      */
     public StressProfile after(Release way) {
-        double from = strips.stream().mapToDouble(Strip::from).min().orElseThrow();
-        double to = strips.stream().mapToDouble(Strip::to).max().orElseThrow();
+        double from = strips.get(0).from();
+        double to = strips.get(0).to();
+        for (Strip strip : strips) {
+            from = Math.min(from, strip.from());
+            to = Math.max(to, strip.to());
+        }
         StressProfile kept = blank.between(from, to);
         return switch (way) {
             case AS_IS -> kept;

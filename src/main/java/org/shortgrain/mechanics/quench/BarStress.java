@@ -62,39 +62,50 @@ final class BarStress implements ThermalStress {
             elements[i].lookUp(0.5 * (temperature[i] + temperature[i + 1]));
         }
         for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
-            assemble();
+            respond();
             if (largestImbalance() < BALANCED) {
                 for (Element element : elements) {
                     element.record();
                 }
                 return;
             }
+            assemble();
             correct();
         }
         throw new IllegalStateException("bar not in balance");
     }
 
-    private void assemble() {
-        matrix.clear();
-        Arrays.fill(border, 0);
+    private void respond() {
         Arrays.fill(force, 0);
-        corner = 0;
         axialForce = 0;
         for (int i = 0; i < elements.length; i++) {
             Element e = elements[i];
             e.respond(displacement[i], displacement[i + 1], axialStrain);
+            if (i > 0) {
+                force[i - 1] += e.nodalForce(-1);
+            }
+            force[i] += e.nodalForce(1);
+            axialForce += e.volume * e.stress[2];
+        }
+    }
+
+    /** The tangent of the response; a bar in balance needs none. */
+    private void assemble() {
+        matrix.clear();
+        Arrays.fill(border, 0);
+        corner = 0;
+        for (int i = 0; i < elements.length; i++) {
+            Element e = elements[i];
+            e.stiffen();
             int inner = i - 1;
             if (inner >= 0) {
-                force[inner] += e.nodalForce(-1);
                 matrix.diagonal[inner] += e.nodalStiffness(-1, -1);
                 matrix.off[inner] += e.nodalStiffness(-1, 1);
                 border[inner] += e.borderStiffness(-1);
             }
-            force[i] += e.nodalForce(1);
             matrix.diagonal[i] += e.nodalStiffness(1, 1);
             border[i] += e.borderStiffness(1);
-            corner += e.volume * e.tangent(2, 2);
-            axialForce += e.volume * e.stress[2];
+            corner += e.volume * e.axial;
         }
     }
 
@@ -138,12 +149,20 @@ final class BarStress implements ThermalStress {
 
     /** Middle radius of each element, m. */
     double[] radii() {
-        return Arrays.stream(elements).mapToDouble(e -> e.middle).toArray();
+        double[] radii = new double[elements.length];
+        for (int i = 0; i < radii.length; i++) {
+            radii[i] = elements[i].middle;
+        }
+        return radii;
     }
 
     /** Stress of each element in one direction: 0 radial, 1 hoop, 2 axial. */
     double[] stress(int direction) {
-        return Arrays.stream(elements).mapToDouble(e -> e.stress[direction]).toArray();
+        double[] stress = new double[elements.length];
+        for (int i = 0; i < stress.length; i++) {
+            stress[i] = elements[i].stress[direction];
+        }
+        return stress;
     }
 
     /** Share of the cross-section of each element. */
@@ -175,6 +194,14 @@ final class BarStress implements ThermalStress {
         private double left;
         /** Factor of the dyad of the flow direction in the tangent. */
         private double dyad;
+
+        /** Consistent tangent: radial, radial with hoop, hoop, and each with axial. */
+        private double radial;
+        private double radialHoop;
+        private double hoop;
+        private double radialAxial;
+        private double hoopAxial;
+        private double axial;
 
         private Element(double inner, double outer) {
             middle = 0.5 * (inner + outer);
@@ -229,20 +256,29 @@ final class BarStress implements ThermalStress {
             return bulk + 2 * shear * left * deviator + dyad * trial[i] * trial[j];
         }
 
+        private void stiffen() {
+            radial = tangent(0, 0);
+            radialHoop = tangent(0, 1);
+            hoop = tangent(1, 1);
+            radialAxial = tangent(0, 2);
+            hoopAxial = tangent(1, 2);
+            axial = tangent(2, 2);
+        }
+
         /** Force on the inner (-1) or outer (1) node. */
         private double nodalForce(int side) {
             return volume * (side * stress[0] / length + 0.5 * stress[1] / middle);
         }
 
         private double nodalStiffness(int side, int otherSide) {
-            double radial = 1 / length;
-            double hoop = 0.5 / middle;
-            return volume * (side * otherSide * radial * radial * tangent(0, 0)
-                    + (side + otherSide) * radial * hoop * tangent(0, 1) + hoop * hoop * tangent(1, 1));
+            double perLength = 1 / length;
+            double perRadius = 0.5 / middle;
+            return volume * (side * otherSide * perLength * perLength * radial
+                    + (side + otherSide) * perLength * perRadius * radialHoop + perRadius * perRadius * hoop);
         }
 
         private double borderStiffness(int side) {
-            return volume * (side * tangent(0, 2) / length + 0.5 * tangent(1, 2) / middle);
+            return volume * (side * radialAxial / length + 0.5 * hoopAxial / middle);
         }
 
         private void record() {

@@ -104,9 +104,10 @@ final class HeatConduction {
     private void assemble(double dt) {
         int surface = proposed.length - 1;
         double perTime = material.density() / dt;
+        material.conductivity().at(proposed, conductivity);
+        material.heatCapacity().at(proposed, storage);
         for (int i = 0; i <= surface; i++) {
-            conductivity[i] = material.conductivity().at(proposed[i]);
-            storage[i] = perTime * material.heatCapacity().at(proposed[i]) * grid.volume[i];
+            storage[i] = perTime * storage[i] * grid.volume[i];
             system.diagonal[i] = storage[i];
             solution[i] = storage[i] * temperature[i];
         }

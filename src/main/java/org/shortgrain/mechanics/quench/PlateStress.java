@@ -73,13 +73,14 @@ final class PlateStress implements ThermalStress {
     }
 
     private void lookUp(double[] temperature) {
+        material.youngsModulus().at(temperature, stiffness);
+        material.hardening().at(temperature, hardening);
+        material.hardeningKept().at(temperature, kept);
+        material.wYield().at(temperature, yield);
         for (int i = 0; i < temperature.length; i++) {
-            double t = temperature[i];
-            stiffness[i] = material.youngsModulus().at(t) / (1 - material.poissonRatio());
-            freeStrain[i] = material.thermalStrain(t) + plasticStrain[i];
-            hardening[i] = material.hardening().at(t);
-            kept[i] = material.hardeningKept().at(t);
-            yield[i] = material.wYield().at(t) + hardening[i] * hardeningStrain[i];
+            stiffness[i] = stiffness[i] / (1 - material.poissonRatio());
+            freeStrain[i] = material.thermalStrain(temperature[i]) + plasticStrain[i];
+            yield[i] = yield[i] + hardening[i] * hardeningStrain[i];
         }
     }
 

@@ -1,7 +1,6 @@
 package org.shortgrain.mechanics.quench;
 
 import java.util.Arrays;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * A material property or film coefficient against temperature: straight lines between the points, constant beyond the
@@ -77,6 +76,33 @@ public final class PropertyCurve {
     }
 
     /**
+     * Looks up the property at several temperatures, each of which is found quickly if it lies near the one before.
+     *
+     * @param celsius  temperatures in degC
+     * @param property receives the property at each
+     */
+    void at(double[] celsius, double[] property) {
+        int last = temperature.length - 1;
+        int segment = 0;
+        for (int i = 0; i < celsius.length; i++) {
+            double t = celsius[i];
+            if (t <= temperature[0]) {
+                property[i] = value[0];
+            } else if (t >= temperature[last]) {
+                property[i] = value[last];
+            } else {
+                while (t > temperature[segment + 1]) {
+                    segment++;
+                }
+                while (t <= temperature[segment]) {
+                    segment--;
+                }
+                property[i] = value[segment] + slope[segment] * (t - temperature[segment]);
+            }
+        }
+    }
+
+    /**
      * {@return the integral of the property over temperature, exact for the straight lines}
      *
      * @param from lower limit, degC
@@ -92,7 +118,11 @@ public final class PropertyCurve {
      * @param factor the factor
      */
     public PropertyCurve times(double factor) {
-        return map(v -> factor * v);
+        double[] times = new double[value.length];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = factor * value[i];
+        }
+        return new PropertyCurve(temperature, times);
     }
 
     /**
@@ -106,10 +136,6 @@ public final class PropertyCurve {
                 .sorted().distinct().toArray();
         double[] mean = Arrays.stream(all).map(t -> (1 - weight) * at(t) + weight * other.at(t)).toArray();
         return new PropertyCurve(all, mean);
-    }
-
-    private PropertyCurve map(DoubleUnaryOperator change) {
-        return new PropertyCurve(temperature, Arrays.stream(value).map(change).toArray());
     }
 
     private int segmentOf(double celsius) {

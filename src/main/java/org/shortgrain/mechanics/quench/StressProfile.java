@@ -1,7 +1,8 @@
 package org.shortgrain.mechanics.quench;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.stream.DoubleStream;
+import java.util.List;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.SiUnit;
 
@@ -182,7 +183,11 @@ public final class StressProfile {
      * @param factor the factor
      */
     public StressProfile times(double factor) {
-        return new StressProfile(depth, Arrays.stream(stress).map(s -> factor * s).toArray());
+        double[] times = new double[stress.length];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = factor * stress[i];
+        }
+        return new StressProfile(depth, times);
     }
 
     /**
@@ -199,9 +204,26 @@ public final class StressProfile {
             }
             return new StressProfile(depth, left);
         }
-        double[] all = DoubleStream.concat(Arrays.stream(depth), Arrays.stream(other.depth)).sorted().distinct()
-                .toArray();
-        return new StressProfile(all, Arrays.stream(all).map(z -> at(z) - other.at(z)).toArray());
+        double[] all = depthsWith(other);
+        double[] left = new double[all.length];
+        for (int i = 0; i < left.length; i++) {
+            left[i] = at(all[i]) - other.at(all[i]);
+        }
+        return new StressProfile(all, left);
+    }
+
+    /** The depths of both, rising, each once. */
+    private double[] depthsWith(StressProfile other) {
+        double[] all = Arrays.copyOf(depth, depth.length + other.depth.length);
+        System.arraycopy(other.depth, 0, all, depth.length, other.depth.length);
+        Arrays.sort(all);
+        int count = 0;
+        for (double z : all) {
+            if (count == 0 || z > all[count - 1]) {
+                all[count++] = z;
+            }
+        }
+        return Arrays.copyOf(all, count);
     }
 
     /**
@@ -260,12 +282,20 @@ public final class StressProfile {
 
     /** {@return the largest stress, Pa} */
     public double highest() {
-        return Arrays.stream(stress).max().orElseThrow();
+        double highest = stress[0];
+        for (double s : stress) {
+            highest = Math.max(highest, s);
+        }
+        return highest;
     }
 
     /** {@return the smallest stress, Pa} */
     public double lowest() {
-        return Arrays.stream(stress).min().orElseThrow();
+        double lowest = stress[0];
+        for (double s : stress) {
+            lowest = Math.min(lowest, s);
+        }
+        return lowest;
     }
 
     /**
@@ -274,7 +304,14 @@ public final class StressProfile {
      * @param name what is drawn
      */
     public Computed.Profile named(String name) {
-        return new Computed.Profile(name, SiUnit.METRE, SiUnit.PASCAL, Arrays.stream(depth).boxed().toList(),
-                Arrays.stream(stress).boxed().toList());
+        return new Computed.Profile(name, SiUnit.METRE, SiUnit.PASCAL, boxed(depth), boxed(stress));
+    }
+
+    private static List<Double> boxed(double... values) {
+        List<Double> boxed = new ArrayList<>(values.length);
+        for (double value : values) {
+            boxed.add(value);
+        }
+        return boxed;
     }
 }

@@ -40,12 +40,22 @@ public record SustainedPoint(GrainAxes grain, double uncertainty, List<Contribut
 
     /** {@return the contributions that count} */
     public List<Contribution> counted() {
-        return contributions.stream().filter(Contribution::counts).toList();
+        return those(true);
     }
 
     /** {@return the contributions that do not count; each says why} */
     public List<Contribution> leftOut() {
-        return contributions.stream().filter(c -> !c.counts()).toList();
+        return those(false);
+    }
+
+    private List<Contribution> those(boolean counted) {
+        List<Contribution> those = new ArrayList<>();
+        for (Contribution one : contributions) {
+            if (one.counts() == counted) {
+                those.add(one);
+            }
+        }
+        return those;
     }
 
     /** {@return the state of stress of the contributions that count, at their best estimates} */
@@ -68,8 +78,12 @@ public record SustainedPoint(GrainAxes grain, double uncertainty, List<Contribut
      * @param along the grain direction
      */
     public List<Part> parts(GrainDirection along) {
-        return counted().stream().map(c -> new Part(c.source(), c.stressAlong(grain.of(along))))
-                .sorted(Comparator.comparingDouble((Part p) -> p.stress().high()).reversed()).toList();
+        List<Part> parts = new ArrayList<>();
+        for (Contribution c : counted()) {
+            parts.add(new Part(c.source(), c.stressAlong(grain.of(along))));
+        }
+        parts.sort(Comparator.comparingDouble((Part p) -> p.stress().high()).reversed());
+        return parts;
     }
 
     /**
@@ -87,8 +101,10 @@ public record SustainedPoint(GrainAxes grain, double uncertainty, List<Contribut
      * @param along the grain direction
      */
     public Computed stress(GrainDirection along) {
-        List<Step> steps = parts(along).stream()
-                .map(p -> new Step("e.S.e", p.source(), SiUnit.PASCAL, p.stress())).toList();
+        List<Step> steps = new ArrayList<>();
+        for (Part p : parts(along)) {
+            steps.add(new Step("e.S.e", p.source(), SiUnit.PASCAL, p.stress()));
+        }
         return new Computed("sustained.stress", "Sustained stress along " + along, SiUnit.PASCAL, range(along),
                 "sigma = e . (sum a_i S_i) . e" + (uncertainty > 0 ? ", ends of the range over the cone about e" : ""),
                 inputs(), steps, rangeBasis(), validity(), sources(), notes(along), List.of());
@@ -138,12 +154,15 @@ public record SustainedPoint(GrainAxes grain, double uncertainty, List<Contribut
 
     /** {@return whether every counted contribution lies inside the range of its method} */
     Validity validity() {
-        List<Contribution> outside = counted().stream().filter(c -> !c.validity().inside()).toList();
-        if (outside.isEmpty()) {
-            return new Validity(true, "Linear superposition at one point; every contribution inside the range of its method.");
+        List<String> outside = new ArrayList<>();
+        for (Contribution c : counted()) {
+            if (!c.validity().inside()) {
+                outside.add(c.source() + ": " + c.validity().statement());
+            }
         }
-        List<String> statements = outside.stream().map(c -> c.source() + ": " + c.validity().statement()).toList();
-        return new Validity(false, "Outside the range of its method: " + String.join(" ", statements));
+        return outside.isEmpty()
+                ? new Validity(true, "Linear superposition at one point; every contribution inside the range of its method.")
+                : new Validity(false, "Outside the range of its method: " + String.join(" ", outside));
     }
 
     private List<Citation> sources() {

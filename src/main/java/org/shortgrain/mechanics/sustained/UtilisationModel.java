@@ -54,7 +54,9 @@ final class UtilisationModel {
         this.threshold = threshold;
         this.factor = factor;
         this.counted = point.counted();
-        counted.forEach(c -> add(c.source(), c.distribution()));
+        for (Contribution c : counted) {
+            add(c.source(), c.distribution());
+        }
         add("threshold", Shape.RECTANGULAR.over(threshold.value()));
         if (point.uncertainty() > 0) {
             add("lie of the grain", new Rectangular(Math.cos(point.uncertainty()), 1));
@@ -76,7 +78,10 @@ final class UtilisationModel {
     /** Along the stated direction the model is a weighted sum over the threshold, its weights worked out once. */
     private ToDoubleFunction<double[]> fixed() {
         Direction axis = point.grain().of(along);
-        double[] weights = counted.stream().mapToDouble(c -> c.shape().normal(axis) / factor.value().value()).toArray();
+        double[] weights = new double[counted.size()];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = counted.get(i).shape().normal(axis) / factor.value().value();
+        }
         return v -> {
             double sum = 0;
             for (int i = 0; i < weights.length; i++) {
@@ -137,7 +142,9 @@ final class UtilisationModel {
             steps.add(new Step("u_c", "standard uncertainty by the law of propagation", SiUnit.ONE,
                     Band.exact(lawOfPropagation().combined())));
         }
-        shares.forEach(s -> steps.add(new Step("share", s.source(), SiUnit.ONE, Band.exact(s.share()))));
+        for (Share share : shares) {
+            steps.add(new Step("share", share.source(), SiUnit.ONE, Band.exact(share.share())));
+        }
         List<String> notes = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
             notes.add(names.get(i) + ": " + inputs.get(i).describe() + ".");
@@ -150,8 +157,12 @@ final class UtilisationModel {
     }
 
     private LawOfPropagation lawOfPropagation() {
-        double[] means = inputs.stream().mapToDouble(Distribution::mean).toArray();
-        double[] uncertainties = inputs.stream().mapToDouble(Distribution::standardDeviation).toArray();
+        double[] means = new double[inputs.size()];
+        double[] uncertainties = new double[inputs.size()];
+        for (int i = 0; i < means.length; i++) {
+            means[i] = inputs.get(i).mean();
+            uncertainties[i] = inputs.get(i).standardDeviation();
+        }
         return new LawOfPropagation(fixed(), means, uncertainties);
     }
 
@@ -173,7 +184,9 @@ final class UtilisationModel {
     private Computed result(String id, String title, Band value, String rangeBasis, List<Step> steps, List<String> notes,
             MonteCarlo monteCarlo) {
         List<Input> given = new ArrayList<>();
-        counted.forEach(c -> given.add(c.size().as("a" + (given.size() + 1), c.source(), SiUnit.PASCAL)));
+        for (Contribution c : counted) {
+            given.add(c.size().as("a" + (given.size() + 1), c.source(), SiUnit.PASCAL));
+        }
         given.add(threshold.as("sigma_th", "threshold along " + along, SiUnit.PASCAL));
         given.add(factor.as("f", "factor of the project on the threshold", SiUnit.ONE));
         return new Computed(id, title, SiUnit.ONE, value, "u = max(0, e . (sum a_i S_i) . e)/(f sigma_th)", given, steps,

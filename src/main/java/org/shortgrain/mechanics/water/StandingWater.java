@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Computed.Input;
@@ -76,45 +75,75 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
     public Rest worst() {
         Rest worst = rests.get(0);
         for (Rest rest : rests) {
-            if (greatest(rest, Pool::depth, best()) > greatest(worst, Pool::depth, best())) {
+            if (greatestAtBest(rest) > greatestAtBest(worst)) {
                 worst = rest;
             }
         }
         return worst;
     }
 
+    private double greatestAtBest(Rest rest) {
+        return greatest(List.of(rest), Pool::depth, best());
+    }
+
     private Computed computed(String what, String title, SiUnit unit, ToDoubleFunction<Pool> quantity) {
-        List<Step> steps = rests.stream().map(rest -> new Step(what, what + " " + rest.name(), unit,
-                over(List.of(rest), quantity))).toList();
+        List<Step> steps = new ArrayList<>();
+        for (Rest rest : rests) {
+            steps.add(new Step(what, what + " " + rest.name(), unit, over(List.of(rest), quantity)));
+        }
         return new Computed("water." + (holes.isEmpty() ? "trapped-" : "standing-") + what, title + ", worst attitude",
                 unit, over(rests, quantity), EQUATION, inputs(), steps, "limits of every dimension and attitude",
                 new Validity(true, hollow.statement()), Sources.STANDING, notes(), List.of());
     }
 
     private Band over(List<Rest> some, ToDoubleFunction<Pool> quantity) {
-        Band[] bands = Stream.concat(hollow.sizes().stream().map(Given::value), holeBands()).toArray(Band[]::new);
-        return Extremes.of(v -> some.stream().mapToDouble(rest -> greatest(rest, quantity, v)).max().orElseThrow(), bands);
+        return Extremes.of(v -> greatest(some, quantity, v), bands());
     }
 
-    private Stream<Band> holeBands() {
-        Stream<Band> bands = holes.stream().flatMap(hole -> hole.sizes().stream()).map(Given::value);
-        return hasManyRanges() ? bands.map(band -> Band.exact(band.value())) : bands;
+    private Band[] bands() {
+        List<Given> sizes = sizes();
+        boolean holesAtBest = hasManyRanges();
+        Band[] bands = new Band[sizes.size()];
+        for (int i = 0; i < bands.length; i++) {
+            Band band = sizes.get(i).value();
+            bands[i] = holesAtBest && i >= hollow.sizes().size() ? Band.exact(band.value()) : band;
+        }
+        return bands;
     }
 
     private boolean hasManyRanges() {
-        return sizes().filter(given -> !given.value().isExact()).count() > MOST_RANGES;
+        int ranges = 0;
+        for (Given given : sizes()) {
+            ranges += given.value().isExact() ? 0 : 1;
+        }
+        return ranges > MOST_RANGES;
     }
 
-    private Stream<Given> sizes() {
-        return Stream.concat(hollow.sizes().stream(), holes.stream().flatMap(hole -> hole.sizes().stream()));
+    private List<Given> sizes() {
+        List<Given> sizes = new ArrayList<>(hollow.sizes());
+        for (Hole hole : holes) {
+            sizes.addAll(hole.sizes());
+        }
+        return sizes;
     }
 
     private double[] best() {
-        return sizes().mapToDouble(given -> given.value().value()).toArray();
+        List<Given> sizes = sizes();
+        double[] best = new double[sizes.size()];
+        for (int i = 0; i < best.length; i++) {
+            best[i] = sizes.get(i).value().value();
+        }
+        return best;
     }
 
-    private double greatest(Rest rest, ToDoubleFunction<Pool> quantity, double... sizes) {
-        return rest.tilts().stream().map(tilt -> pool(tilt, sizes)).mapToDouble(quantity).max().orElseThrow();
+    private double greatest(List<Rest> some, ToDoubleFunction<Pool> quantity, double... sizes) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (Rest rest : some) {
+            for (Tilt tilt : rest.tilts()) {
+                greatest = Math.max(greatest, quantity.applyAsDouble(pool(tilt, sizes)));
+            }
+        }
+        return greatest;
     }
 
     private Pool pool(Tilt tilt, double... sizes) {
@@ -136,7 +165,9 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
 
     private List<Input> inputs() {
         List<Input> inputs = new ArrayList<>(hollow.inputs());
-        holes.forEach(hole -> inputs.addAll(hole.inputs()));
+        for (Hole hole : holes) {
+            inputs.addAll(hole.inputs());
+        }
         for (Rest rest : rests) {
             inputs.add(new Input("theta", "pitch " + rest.name(), SiUnit.RADIAN, rest.pitch(), rest.name(),
                     Optional.empty()));
@@ -150,7 +181,11 @@ public record StandingWater(Hollow hollow, List<Rest> rests, List<Hole> holes) {
         List<String> notes = new ArrayList<>();
         notes.add("Worst " + worst().name() + ".");
         notes.add("Length taken fore and aft: pitch tilts it lengthwise, roll sideways. Depth square to the floor as drawn.");
-        holes.stream().map(Hole::statement).distinct().forEach(notes::add);
+        for (Hole hole : holes) {
+            if (!notes.contains(hole.statement())) {
+                notes.add(hole.statement());
+            }
+        }
         if (hasManyRanges()) {
             notes.add("Too many dimensions have limits: the places of the holes are taken at their best values.");
         }

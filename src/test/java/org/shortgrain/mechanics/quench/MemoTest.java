@@ -1,6 +1,7 @@
 package org.shortgrain.mechanics.quench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -59,6 +60,31 @@ class MemoTest {
         }));
 
         assertEquals("now", memo.get(1, String.class, () -> "now"));
+    }
+
+    /** The stronger metal takes the temperatures that were computed for the other, to the last bit. */
+    @Test
+    void aStrongerMetalIsStressedAsIfItHadBeenQuenchedAlone() {
+        SectionQuench usual = Quenches.of7050(30, "water20");
+        SectionQuench stronger = new SectionQuench(usual.material().withYieldTimes(1.25), usual.film(),
+                usual.thickness(), usual.solutionTemperature());
+        QuenchSolver solver = new QuenchSolver(QuenchResolution.COARSE, 4);
+        assertNotEquals(solver.plate(usual).core(), solver.plate(stronger).core());
+        assertNotEquals(solver.bar(usual).axial().at(0), solver.bar(stronger).axial().at(0));
+
+        assertEquals(new QuenchSolver(QuenchResolution.COARSE, 4).plate(stronger).core(), solver.plate(stronger).core(), 0);
+        assertEquals(new QuenchSolver(QuenchResolution.COARSE, 4).bar(stronger).axial().at(0),
+                solver.bar(stronger).axial().at(0), 0);
+    }
+
+    @Test
+    void anotherBathOrThicknessIsCooledByItself() {
+        QuenchSolver solver = new QuenchSolver(QuenchResolution.COARSE, 8);
+        solver.plate(Quenches.of7050(30, "water20"));
+
+        for (SectionQuench other : List.of(Quenches.of7050(30, "water60"), Quenches.of7050(40, "water20"))) {
+            assertEquals(new QuenchSolver(QuenchResolution.COARSE, 8).plate(other).core(), solver.plate(other).core(), 0);
+        }
     }
 
     @Test

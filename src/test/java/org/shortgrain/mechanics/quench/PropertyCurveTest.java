@@ -3,9 +3,11 @@ package org.shortgrain.mechanics.quench;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +36,20 @@ class PropertyCurveTest {
                     .legendre(5, Math.min(a, b), Math.max(a, b)).integrate(curve::at);
         }
         assertEquals(sum, curve.integral(from, to), 0.1, "of 1e4; a piece with a kink is integrated to 1e-2");
+    }
+
+    @Property(tries = 200)
+    void severalTemperaturesGiveWhatEachGivesAlone(
+            @ForAll @Size(min = 1, max = 8) List<@DoubleRange(min = -250, max = 400) Double> temperatures) {
+        double[] celsius = temperatures.stream().mapToDouble(Double::doubleValue).toArray();
+        celsius[0] = 100;
+        double[] property = new double[celsius.length];
+
+        curve.at(celsius, property);
+
+        for (int i = 0; i < celsius.length; i++) {
+            assertEquals(curve.at(celsius[i]), property[i], 0);
+        }
     }
 
     @Test
