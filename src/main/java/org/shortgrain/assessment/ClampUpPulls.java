@@ -16,6 +16,7 @@ import org.shortgrain.part.ClampUp;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.review.Factor;
+import org.shortgrain.terms.GrainDirection;
 
 /** Bending tension from gaps that assembly pulls shut at a place. */
 final class ClampUpPulls {
@@ -43,8 +44,10 @@ final class ClampUpPulls {
                 return Optional.empty();
             }
             String id = site.ledger().computed(Optional.of(site.id()), stress.get());
-            site.directions().stream().sorted().forEach(direction -> pulls.add(
-                    new Pull("clamp-up", direction, stress.get().value(), Distribution.Shape.RECTANGULAR, true, Optional.of(id))));
+            for (GrainDirection direction : site.directions()) {
+                pulls.add(new Pull("clamp-up", direction, stress.get().value(), Distribution.Shape.RECTANGULAR, true,
+                        Optional.of(id)));
+            }
         }
         return Optional.of(pulls);
     }

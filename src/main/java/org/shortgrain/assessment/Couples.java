@@ -38,6 +38,8 @@ final class Couples {
     /** Wetness class that is taken where no zone is stated: the wettest. */
     private static final int WETTEST = 5;
 
+    private static final List<String> SMALL = List.of("bush", "pin", "bolt", "screw", "rivet", "fastener", "insert");
+
     private final GalvanicTable series;
     private final GalvanicMembers members;
 
@@ -61,28 +63,45 @@ final class Couples {
     List<Couple> of(Part part, List<Place> places) {
         List<Couple> couples = new ArrayList<>();
         Spot whole = new Spot(Optional.empty(), side(part.metal(), part.finish()), part.zone(), part.sealing(), false);
-        listed(part.description().neighbours()).forEach(one -> neighbour(whole, one).ifPresent(couples::add));
+        addNeighbours(whole, part.description().neighbours(), couples);
         for (Place place : places) {
             Spot here = new Spot(Optional.of(place.id()), side(place.metal(), place.finish()), place.zone(),
                     place.sealing(), place.isSusceptible() && place.isStressed());
-            listed(place.feature().neighbours()).forEach(one -> neighbour(here, one).ifPresent(couples::add));
+            addNeighbours(here, place.feature().neighbours(), couples);
             place.fit().single().flatMap(fit -> bush(here, fit)).ifPresent(couples::add);
-            place.fasteners().forEach(one -> fastener(here, one).ifPresent(couples::add));
+            for (Fastener one : place.fasteners()) {
+                fastener(here, one).ifPresent(couples::add);
+            }
         }
         return couples.stream().filter(couple -> !isSaidTwice(couple, couples)).toList();
     }
 
-    /** A bush or fastener that is named among the neighbours as well as in the fit makes one couple, that of the fit. */
-    private static boolean isSaidTwice(Couple couple, List<Couple> all) {
-        String name = couple.other().name().toLowerCase(Locale.ROOT);
-        boolean small = List.of("bush", "pin", "bolt", "screw", "rivet", "fastener", "insert").stream()
-                .anyMatch(name::contains);
-        return couple.isBy(Contact.NEIGHBOUR) && small && all.stream().anyMatch(other -> !other.isBy(Contact.NEIGHBOUR)
-                && other.other().outer().equals(couple.other().outer()));
+    private void addNeighbours(Spot here, Stated<List<Neighbour>> stated, List<Couple> couples) {
+        for (Neighbour one : Stated.items(stated)) {
+            neighbour(here, one).ifPresent(couples::add);
+        }
     }
 
-    private static <T> List<T> listed(Stated<List<T>> stated) {
-        return stated.candidates().stream().flatMap(List::stream).toList();
+    /** A bush or fastener that is named among the neighbours as well as in the fit makes one couple, that of the fit. */
+    private static boolean isSaidTwice(Couple couple, List<Couple> all) {
+        if (!couple.isBy(Contact.NEIGHBOUR) || !isSmall(couple.other().name().toLowerCase(Locale.ROOT))) {
+            return false;
+        }
+        for (Couple other : all) {
+            if (!other.isBy(Contact.NEIGHBOUR) && other.other().outer().equals(couple.other().outer())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isSmall(String name) {
+        for (String small : SMALL) {
+            if (name.contains(small)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The side of the part at one place, and what holds there. */
@@ -184,8 +203,7 @@ final class Couples {
     }
 
     private static String onlyFamily(Optional<Member> base) {
-        return base.filter(member -> member.families().size() == 1).map(member -> member.families().iterator().next())
-                .orElse("");
+        return base.isPresent() && base.get().families().size() == 1 ? base.get().families().iterator().next() : "";
     }
 
     private static Outside outside(Side side) {

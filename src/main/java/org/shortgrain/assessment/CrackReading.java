@@ -17,6 +17,7 @@ import org.shortgrain.part.Range;
 import org.shortgrain.part.Service;
 import org.shortgrain.part.Stated;
 import org.shortgrain.reference.CrackTable;
+import org.shortgrain.reference.ReferenceTables;
 import org.shortgrain.review.Contribution;
 import org.shortgrain.review.CrackFound;
 import org.shortgrain.review.CrackFound.Alternative;
@@ -42,10 +43,10 @@ final class CrackReading {
     private static final double PER_CENT = 100;
     private static final String RESIDUAL = "quench residual";
 
-    private final CrackTable table;
+    private final ReferenceTables tables;
 
-    CrackReading(CrackTable table) {
-        this.table = table;
+    CrackReading(ReferenceTables tables) {
+        this.tables = tables;
     }
 
     /**
@@ -57,20 +58,19 @@ final class CrackReading {
      */
     List<CrackFound> of(PartDescription description, List<Place> places, List<FeatureReview> reviews) {
         List<CrackFound> found = new ArrayList<>();
-        List<Crack> cracks = description.service().field(Service::cracks).candidates().stream().flatMap(List::stream).toList();
-        for (Crack crack : cracks) {
+        for (Crack crack : Stated.items(description.service().field(Service::cracks))) {
             Optional<Place> place = places.stream().filter(one -> crack.feature().is(one.id())).findFirst();
             Optional<FeatureReview> review = reviews.stream().filter(one -> crack.feature().is(one.id())).findFirst();
             Weighed weighed = new Weighed(description, crack, place, review);
             found.add(new CrackFound(String.format(Locale.ROOT, "K-%02d", found.size() + 1), crack.feature().single().orElse(""),
                     say(crack), List.of(weighed.material(), weighed.stress(), weighed.environment()), shares(review),
-                    table.causes().stream().map(weighed::alternative).toList(), checks(false), checks(true)));
+                    tables.cracks().causes().stream().map(weighed::alternative).toList(), checks(false), checks(true)));
         }
         return found;
     }
 
     private List<Check> checks(boolean sister) {
-        return table.checks().stream().filter(one -> one.sister() == sister)
+        return tables.cracks().checks().stream().filter(one -> one.sister() == sister)
                 .map(one -> new Check(one.action(), one.source())).toList();
     }
 

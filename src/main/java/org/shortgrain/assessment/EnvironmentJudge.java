@@ -1,7 +1,7 @@
 package org.shortgrain.assessment;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -56,10 +56,9 @@ final class EnvironmentJudge {
     Zone zone(PartDescription description, Optional<Feature> feature) {
         Stated<List<String>> own = feature.map(Feature::zone).orElse(new Stated.Absent<>(description.environment().at()));
         Stated<List<String>> stated = own.isKnown() ? own : description.environment().field(Environment::zone);
-        List<String> names = stated.candidates().stream().flatMap(List::stream).distinct().toList();
-        int wetness = names.stream().flatMap(name -> zones.find(name).stream()).mapToInt(zone -> zone.wetness().rank())
-                .max().orElse(-1);
-        return new Zone(names, wetness);
+        List<String> names = List.copyOf(new LinkedHashSet<>(Stated.items(stated)));
+        Optional<ZoneTable.Zone> wettest = wettest(names);
+        return new Zone(names, wettest.isPresent() ? wettest.get().wetness().rank() : -1);
     }
 
     /**
@@ -69,7 +68,7 @@ final class EnvironmentJudge {
      * @param zone its zone
      */
     Wetness judge(Site site, Zone zone) {
-        Optional<ZoneTable.Zone> wettest = wettest(zone);
+        Optional<ZoneTable.Zone> wettest = wettest(zone.names());
         List<Sign> signs = new ArrayList<>();
         wettest.ifPresentOrElse(one -> zone(site, one, signs), () -> signs.add(
                 Sign.open("the zone is not stated; the worst of the list is " + zones.worst().name())));
@@ -83,9 +82,15 @@ final class EnvironmentJudge {
         return wetness;
     }
 
-    private Optional<ZoneTable.Zone> wettest(Zone zone) {
-        return zone.names().stream().flatMap(name -> zones.find(name).stream())
-                .max(Comparator.comparingInt(one -> one.wetness().rank()));
+    private Optional<ZoneTable.Zone> wettest(List<String> names) {
+        Optional<ZoneTable.Zone> wettest = Optional.empty();
+        for (String name : names) {
+            Optional<ZoneTable.Zone> zone = zones.find(name);
+            boolean wetter = zone.isPresent()
+                    && (wettest.isEmpty() || zone.get().wetness().rank() > wettest.get().wetness().rank());
+            wettest = wetter ? zone : wettest;
+        }
+        return wettest;
     }
 
     private void zone(Site site, ZoneTable.Zone wettest, List<Sign> signs) {
@@ -132,7 +137,7 @@ final class EnvironmentJudge {
         if (stated.isNone()) {
             signs.add(Sign.dry("no fluid wets the part, as stated"));
         }
-        for (Fluid fluid : stated.candidates().stream().flatMap(List::stream).toList()) {
+        for (Fluid fluid : Stated.items(stated)) {
             String name = fluid.name().single().orElse("fluid of unknown name");
             FluidTable.Electrolyte carries = fluid.name().single().flatMap(fluids::find)
                     .map(FluidTable.Fluid::electrolyte).orElse(FluidTable.Electrolyte.UNKNOWN);

@@ -23,7 +23,6 @@ import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
 import org.shortgrain.part.FitRole;
 import org.shortgrain.part.Location;
-import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.review.Factor;
 import org.shortgrain.terms.Citation;
@@ -41,20 +40,20 @@ final class FitPulls {
     private static final Citation CLOSE_EDGE_BASIS = new Citation("common-practice", "edge distance of lugs",
             SourceStatus.COMMON_PRACTICE);
 
+    /** Stands in for a bush of unknown material: steel, the stiffest usual one. */
+    private static final String STIFF_BUSH = "4340";
+
     private final Function<String, Optional<Elastic>> materials;
-    private final Elastic stiffBush;
     private final Given friction;
 
     /**
      * Prepares the fits.
      *
      * @param materials elastic behaviour of a material by its name and condition
-     * @param stiffBush stand-in for a bush of unknown material: steel, the stiffest usual one
      * @param friction  stand-in for the coefficient of friction
      */
-    FitPulls(Function<String, Optional<Elastic>> materials, Elastic stiffBush, Given friction) {
+    FitPulls(Function<String, Optional<Elastic>> materials, Given friction) {
         this.materials = materials;
-        this.stiffBush = stiffBush;
         this.friction = friction;
     }
 
@@ -92,7 +91,7 @@ final class FitPulls {
         }
         Computed lip = StakedLip.stress(yieldStrength.get());
         String id = site.ledger().computed(Optional.of(site.id()), lip);
-        return Optional.of(site.directions().stream().sorted()
+        return Optional.of(site.directions().stream()
                 .map(direction -> new Pull("staked lip", direction, lip.value(), Distribution.Shape.TRIANGULAR, false, Optional.of(id))).toList());
     }
 
@@ -148,7 +147,7 @@ final class FitPulls {
         Optional<Direction> bore = site.boreAxis();
         Optional<GrainAxes> grain = site.grainAxes();
         List<Pull> pulls = new ArrayList<>();
-        for (GrainDirection direction : site.directions().stream().sorted().toList()) {
+        for (GrainDirection direction : site.directions()) {
             if (bore.isEmpty() || grain.isEmpty()) {
                 pulls.add(new Pull("hoop of the fit", direction, hoop.value(), Distribution.Shape.TRIANGULAR, false, Optional.of(hoopId)));
                 continue;
@@ -218,7 +217,9 @@ final class FitPulls {
             site.assume("the bush" + name.map(n -> " of " + n + ", which the tables do not hold,").orElse("")
                     + " is taken as steel, the stiffest usual material");
         }
-        return known.orElse(stiffBush).forFit();
+        return known.or(() -> materials.apply(STIFF_BUSH))
+                .orElseThrow(() -> new IllegalStateException("the tables hold no physical data of " + STIFF_BUSH))
+                .forFit();
     }
 
     private static List<Given> lasting(Site site, Fit fit) {

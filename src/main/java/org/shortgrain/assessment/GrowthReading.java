@@ -2,12 +2,14 @@ package org.shortgrain.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.shortgrain.mechanics.Band;
+import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.crack.GrowingCrack;
 import org.shortgrain.mechanics.crack.GrowthCase;
@@ -26,6 +28,7 @@ import org.shortgrain.reference.CrackGrowth;
 import org.shortgrain.reference.InspectionTable;
 import org.shortgrain.reference.MaterialAnswer;
 import org.shortgrain.reference.Toughness;
+import org.shortgrain.review.Contribution;
 import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.FactorState;
 import org.shortgrain.terms.Citation;
@@ -153,7 +156,7 @@ final class GrowthReading {
 
     /** The cracks that were found at the place and whose depth is stated. */
     private static List<InspectionTable.Crack> cracksFound(Site site) {
-        return site.description().service().field(Service::cracks).candidates().stream().flatMap(List::stream)
+        return Stated.items(site.description().service().field(Service::cracks)).stream()
                 .filter(one -> one.feature().is(site.id())).flatMap(one -> one.depth().single().stream()
                         .filter(depth -> depth.highest() > 0).map(depth -> new InspectionTable.Crack(depth.highest(),
                                 Math.max(depth.highest(), Site.greatest(one.length()).orElse(0) / 2), false,
@@ -205,8 +208,7 @@ final class GrowthReading {
     }
 
     private static List<InspectionMethod> methods(Site site) {
-        return site.description().inspection().field(Inspection::method).candidates().stream().flatMap(List::stream)
-                .distinct().toList();
+        return List.copyOf(new LinkedHashSet<>(Stated.items(site.description().inspection().field(Inspection::method))));
     }
 
     private static List<InspectionMethod> effective(Site site) {
@@ -241,15 +243,26 @@ final class GrowthReading {
 
     /** By how much the residual stress rises or falls below the surface; compression is none. Empty: taken as even. */
     private static List<GrowthCase.Rise> rise(Site site, DirectionReview pulled) {
-        return pulled.sustained().parts().stream().filter(part -> part.source().startsWith(RESIDUAL))
-                .flatMap(part -> part.calculation().stream()).flatMap(id -> site.ledger().calculation(id).stream())
-                .flatMap(computed -> computed.profiles().stream().filter(profile -> profile.name().startsWith("after machining")
-                        && profile.x().size() > 1)
-                        .min(Comparator.comparingDouble(one -> Math.abs(one.y().get(0) - computed.value().value()))).stream())
-                .findFirst().map(GrowthReading::rise).orElse(List.of());
+        for (Contribution part : pulled.sustained().parts()) {
+            if (part.source().startsWith(RESIDUAL) && part.calculation().isPresent()) {
+                Optional<Computed> residual = site.ledger().calculation(part.calculation().get());
+                Optional<Computed.Profile> left = residual.flatMap(GrowthReading::leftAtSurface);
+                if (left.isPresent()) {
+                    return rise(left.get());
+                }
+            }
+        }
+        return List.of();
     }
 
-    private static List<GrowthCase.Rise> rise(org.shortgrain.mechanics.Computed.Profile profile) {
+    /** The curve after machining whose first point lies nearest to the value at the surface. */
+    private static Optional<Computed.Profile> leftAtSurface(Computed residual) {
+        return residual.profiles().stream()
+                .filter(profile -> profile.name().startsWith("after machining") && profile.x().size() > 1)
+                .min(Comparator.comparingDouble(one -> Math.abs(one.y().get(0) - residual.value().value())));
+    }
+
+    private static List<GrowthCase.Rise> rise(Computed.Profile profile) {
         List<GrowthCase.Rise> points = new ArrayList<>();
         double surface = Math.max(0, profile.y().get(0));
         for (int i = 0; i < profile.x().size(); i++) {
@@ -271,7 +284,13 @@ final class GrowthReading {
         if (site.metal().isAluminium() && direction != GrainDirection.ST) {
             return List.of();
         }
-        return answer.growth().stream().filter(one -> one.kisccLow().isPresent()).toList();
+        List<CrackGrowth> rows = new ArrayList<>();
+        for (CrackGrowth one : answer.growth()) {
+            if (one.kisccLow().isPresent()) {
+                rows.add(one);
+            }
+        }
+        return rows;
     }
 
     private static Optional<Given> kIscc(List<CrackGrowth> rows) {

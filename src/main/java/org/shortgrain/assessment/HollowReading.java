@@ -178,8 +178,8 @@ public record HollowReading(Opening opening, boolean certain, Optional<Hollow> s
         if (!stated.isKnown()) {
             return Optional.empty();
         }
-        double low = stated.candidates().stream().mapToDouble(Range::lowest).min().orElseThrow();
-        double high = stated.candidates().stream().mapToDouble(Range::highest).max().orElseThrow();
+        double low = Range.least(stated).orElseThrow();
+        double high = Range.greatest(stated).orElseThrow();
         return Optional.of(new Band((low + high) / 2, low, high));
     }
 

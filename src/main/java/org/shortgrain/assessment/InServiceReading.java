@@ -32,7 +32,7 @@ final class InServiceReading {
     InServiceReading(ReferenceTables tables, OwnTestReading tests) {
         this.growth = new GrowthReading(tables.inspection());
         this.schedule = new ScheduleReading(tables.inspection());
-        this.cracks = new CrackReading(tables.cracks());
+        this.cracks = new CrackReading(tables);
         this.tests = tests;
     }
 

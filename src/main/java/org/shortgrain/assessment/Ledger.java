@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -47,7 +46,7 @@ final class Ledger {
      * @return its number in the report
      */
     String computed(Optional<String> feature, Computed computed) {
-        String id = String.format(Locale.ROOT, "C-%02d", calculations.size() + 1);
+        String id = number("C-", calculations.size() + 1);
         calculations.add(new Calculation(id, feature, computed));
         return id;
     }
@@ -60,7 +59,7 @@ final class Ledger {
      * @param sources where the assumed value comes from
      */
     void assume(String text, Assumption.Effect effect, Citation... sources) {
-        String id = String.format(Locale.ROOT, "A-%02d", assumptions.size() + 1);
+        String id = number("A-", assumptions.size() + 1);
         assumptions.putIfAbsent(text, new Assumption(id, text, effect, List.of(sources)));
     }
 
@@ -79,7 +78,17 @@ final class Ledger {
      * @param id its number in the report
      */
     Optional<Computed> calculation(String id) {
-        return calculations.stream().filter(one -> one.id().equals(id)).findFirst().map(Calculation::computed);
+        for (Calculation one : calculations) {
+            if (one.id().equals(id)) {
+                return Optional.of(one.computed());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A running number of at least two digits. */
+    private static String number(String letter, int number) {
+        return letter + (number < 10 ? "0" : "") + number;
     }
 
     /** {@return the calculations so far} */

@@ -1,6 +1,5 @@
 package org.shortgrain.assessment;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +9,7 @@ import org.shortgrain.mechanics.Band;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.part.Material;
 import org.shortgrain.part.PartDescription;
-import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
 import org.shortgrain.part.UserThreshold;
 import org.shortgrain.reference.MaterialAnswer;
 import org.shortgrain.reference.SccStress;
@@ -43,8 +42,7 @@ record Limit(Optional<Given> stress, String kind, Optional<Citation> source, boo
      */
     static Map<GrainDirection, Limit> of(PartDescription description, MaterialAnswer answer) {
         Map<GrainDirection, Limit> limits = new EnumMap<>(GrainDirection.class);
-        List<UserThreshold> own = new ArrayList<>();
-        description.material().field(Material::userThreshold).candidates().forEach(own::addAll);
+        List<UserThreshold> own = Stated.items(description.material().field(Material::userThreshold));
         for (GrainDirection direction : GrainDirection.values()) {
             limits.put(direction, own.stream().filter(one -> one.direction().is(direction)).findFirst()
                     .flatMap(Limit::stated).orElseGet(() -> published(answer.in(direction).stress())));

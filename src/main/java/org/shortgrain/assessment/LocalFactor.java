@@ -11,7 +11,6 @@ import org.shortgrain.mechanics.concentration.HoleInWidePlate;
 import org.shortgrain.mechanics.concentration.ShoulderFillet;
 import org.shortgrain.part.Concentration;
 import org.shortgrain.part.LoadMode;
-import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.review.Factor;
 

@@ -47,13 +47,13 @@ final class MaterialFacts {
 
     private static Optional<TemperEvidence.Measured> measured(PartDescription description, MaterialAnswer answer) {
         Stated<Evidence> evidence = description.evidence();
-        OptionalDouble conductivity = least(evidence.field(Evidence::conductivity));
+        OptionalDouble conductivity = Range.least(evidence.field(Evidence::conductivity));
         if (conductivity.isEmpty()) {
             return Optional.empty();
         }
         OptionalDouble minimum = answer.in(GrainDirection.L).strength().fty();
         return Optional.of(new TemperEvidence.Measured(OptionalDouble.of(conductivity.getAsDouble() * PER_CENT),
-                hardness(evidence.field(Evidence::hardness)), greatest(evidence.field(Evidence::yield)), minimum));
+                hardness(evidence.field(Evidence::hardness)), Range.greatest(evidence.field(Evidence::yield)), minimum));
     }
 
     private static Map<String, Double> hardness(Stated<String> stated) {
@@ -76,13 +76,5 @@ final class MaterialFacts {
         double fullStrength = answer.alloy().flatMap(alloy -> tables.sectionLimits().sensitivity(alloy))
                 .map(SectionLimits.Sensitivity::fullStrength).orElse(Double.NaN);
         return new Thickness(atQuench, published, fullStrength);
-    }
-
-    private static OptionalDouble least(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::lowest).min();
-    }
-
-    private static OptionalDouble greatest(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::highest).max();
     }
 }

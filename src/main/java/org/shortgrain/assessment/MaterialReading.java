@@ -25,6 +25,7 @@ import org.shortgrain.reference.PhysicalData;
 import org.shortgrain.reference.RatingHit;
 import org.shortgrain.reference.SccLevel;
 import org.shortgrain.reference.SccStress;
+import org.shortgrain.reference.Strength;
 import org.shortgrain.reference.Susceptibility;
 import org.shortgrain.reference.Temper;
 import org.shortgrain.review.FactorState;
@@ -126,13 +127,25 @@ final class MaterialReading {
     }
 
     private static OptionalDouble least(Stated<Material> material) {
-        return material.field(Material::strength).candidates().stream().flatMap(range -> range.min().stream())
-                .mapToDouble(one -> one.si()).min();
+        OptionalDouble least = OptionalDouble.empty();
+        for (Range range : material.field(Material::strength).candidates()) {
+            if (range.min().isPresent()) {
+                double limit = range.min().get().si();
+                least = OptionalDouble.of(Math.min(limit, least.orElse(limit)));
+            }
+        }
+        return least;
     }
 
     private static OptionalDouble most(Stated<Material> material) {
-        return material.field(Material::strength).candidates().stream().flatMap(range -> range.max().stream())
-                .mapToDouble(one -> one.si()).max();
+        OptionalDouble most = OptionalDouble.empty();
+        for (Range range : material.field(Material::strength).candidates()) {
+            if (range.max().isPresent()) {
+                double limit = range.max().get().si();
+                most = OptionalDouble.of(Math.max(limit, most.orElse(limit)));
+            }
+        }
+        return most;
     }
 
     /** Order of candidates: susceptible before unknown before resistant, then by level. */
@@ -163,7 +176,9 @@ final class MaterialReading {
             if (in.level().level() != SccLevel.UNKNOWN) {
                 level.put(direction, in.level().level().number());
             }
-            in.strength().fty().ifPresent(fty -> yieldStrength.put(direction, fty));
+            if (in.strength().fty().isPresent()) {
+                yieldStrength.put(direction, in.strength().fty().getAsDouble());
+            }
         }
         boolean covered = answer.alloy().isPresent() && !level.isEmpty();
         return new Metal(answer.alloy().map(alloy -> alloy.name())
@@ -211,13 +226,18 @@ final class MaterialReading {
         }
         Map<GrainDirection, Given> yieldStrength = new EnumMap<>(GrainDirection.class);
         for (GrainDirection direction : GrainDirection.values()) {
-            answer.in(direction).strength().governing()
-                    .filter(row -> row.fty().isPresent())
-                    .ifPresent(row -> yieldStrength.put(direction, new Given(Band.exact(row.fty().getAsDouble()),
-                            "minimum, basis " + row.basis() + ", " + row.row(), Optional.of(row.citation()))));
+            Optional<Strength> row = answer.in(direction).strength().governing();
+            if (row.isPresent() && row.get().fty().isPresent()) {
+                yieldStrength.put(direction, yieldStrength(row.get()));
+            }
         }
         return Optional.of(new Elastic(name, given(data.modulus().get()), given(data.poisson().get()),
                 given(data.expansion().get()), yieldStrength));
+    }
+
+    private static Given yieldStrength(Strength row) {
+        return new Given(Band.exact(row.fty().getAsDouble()), "minimum, basis " + row.basis() + ", " + row.row(),
+                Optional.of(row.citation()));
     }
 
     private static Given given(PhysicalData.Value value) {
@@ -235,12 +255,11 @@ final class MaterialReading {
                 lines.add(new MaterialLine(name + ", " + direction + ", " + hit.title(), hit.word() + " (" + hit.row()
                         + ")", hit.meaning(), decides, hit.citation()));
             }
-            in.stress().governing().ifPresent(stress -> lines.add(stress(name, direction, stress, governs)));
-            if (in.strength().fty().isPresent()) {
-                in.strength().governing().ifPresent(row -> lines.add(new MaterialLine(name + ", " + direction
-                        + ", minimum yield strength",
-                        String.format(Locale.ROOT, "%.0f MPa, basis %s (%s)", row.fty().orElse(0) / 1e6, row.basis(),
-                                row.row()), "lowest minimum that fits what is stated", governs, row.citation())));
+            if (in.stress().governing().isPresent()) {
+                lines.add(stress(name, direction, in.stress().governing().get(), governs));
+            }
+            if (in.strength().fty().isPresent() && in.strength().governing().isPresent()) {
+                lines.add(strength(name, direction, in.strength().governing().get(), governs));
             }
         }
         if (lines.isEmpty()) {
@@ -250,6 +269,12 @@ final class MaterialReading {
                     new Citation("own-derivation", "tables of this rulebook", SourceStatus.DERIVED)));
         }
         return lines;
+    }
+
+    private static MaterialLine strength(String name, GrainDirection direction, Strength row, boolean governs) {
+        return new MaterialLine(name + ", " + direction + ", minimum yield strength",
+                String.format(Locale.ROOT, "%.0f MPa, basis %s (%s)", row.fty().orElse(0) / 1e6, row.basis(), row.row()),
+                "lowest minimum that fits what is stated", governs, row.citation());
     }
 
     private static MaterialLine stress(String name, GrainDirection direction, SccStress stress, boolean governs) {

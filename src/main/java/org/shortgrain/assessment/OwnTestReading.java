@@ -21,6 +21,7 @@ import org.shortgrain.part.TestData;
 import org.shortgrain.part.TestPoint;
 import org.shortgrain.reference.ExposureTable;
 import org.shortgrain.reference.FluidTable;
+import org.shortgrain.reference.ReferenceTables;
 import org.shortgrain.review.Amount;
 import org.shortgrain.review.OwnTests;
 import org.shortgrain.rulebook.facts.Metal;
@@ -73,27 +74,25 @@ final class OwnTestReading {
      *
      * @param description the part
      * @param metal       its material
-     * @param exposures   what exposures stand for
-     * @param fluids      names of fluids
+     * @param tables      what exposures stand for, and names of fluids
      * @param ledger      what is computed
      */
-    static OwnTestReading of(PartDescription description, Metal metal, ExposureTable exposures, FluidTable fluids,
-            Ledger ledger) {
+    static OwnTestReading of(PartDescription description, Metal metal, ReferenceTables tables, Ledger ledger) {
         List<One> tests = new ArrayList<>();
-        for (TestData stated : description.testData().candidates().stream().flatMap(List::stream).toList()) {
+        for (TestData stated : Stated.items(description.testData())) {
             List<TestResult> results = results(stated);
             Optional<ThresholdFit> fit = ThresholdFit.of(results);
             Optional<Computed> threshold = fit.map(ThresholdFit::threshold);
             Optional<String> calculation = threshold.map(one -> ledger.computed(stated.feature().single(), one));
             tests.add(new One(stated, results, fit, threshold, calculation,
-                    outside(stated, description, metal, exposures, fluids)));
+                    outside(stated, description, metal, tables)));
         }
         return new OwnTestReading(tests);
     }
 
     private static List<TestResult> results(TestData stated) {
         List<TestResult> results = new ArrayList<>();
-        for (TestPoint point : stated.points().candidates().stream().flatMap(List::stream).toList()) {
+        for (TestPoint point : Stated.items(stated.points())) {
             boolean whole = point.stress().single().isPresent() && point.days().single().isPresent()
                     && point.cracked().single().isPresent();
             if (whole && point.stress().single().get().middle() > 0 && point.days().single().get() > 0) {
@@ -106,7 +105,7 @@ final class OwnTestReading {
 
     /** What of the scope is not that of the part; empty if all of it is. */
     private static List<String> outside(TestData stated, PartDescription description, Metal metal,
-            ExposureTable exposures, FluidTable fluids) {
+            ReferenceTables tables) {
         List<String> outside = new ArrayList<>();
         compare("alloy", plain(stated.alloy()), plain(description.material().field(Material::alloy)), outside);
         compare("temper", plain(stated.temper()), plain(description.material().field(Material::temper)), outside);
@@ -115,7 +114,7 @@ final class OwnTestReading {
         if (stated.direction().single().isEmpty()) {
             outside.add("the grain direction of the specimens is not stated");
         }
-        outside.addAll(environment(stated, description, metal, exposures, fluids));
+        outside.addAll(environment(stated, description, metal, tables));
         return outside;
     }
 
@@ -138,8 +137,8 @@ final class OwnTestReading {
     }
 
     private static List<String> environment(TestData stated, PartDescription description, Metal metal,
-            ExposureTable exposures, FluidTable fluids) {
-        Optional<ExposureTable.Exposure> exposure = stated.exposure().single().flatMap(exposures::of);
+            ReferenceTables tables) {
+        Optional<ExposureTable.Exposure> exposure = stated.exposure().single().flatMap(tables.exposures()::of);
         if (exposure.isEmpty()) {
             return List.of("the exposure of the tests " + stated.exposure().single().map(one -> "(" + one + ") ").orElse("")
                     + "is not known to stand for the environment of the part");
@@ -152,7 +151,7 @@ final class OwnTestReading {
             return List.of("the fluids that wet the part are not stated");
         }
         return wetting.candidates().stream().flatMap(List::stream).flatMap(one -> one.name().candidates().stream())
-                .map(name -> fluids.find(name).map(FluidTable.Fluid::word).orElse(name))
+                .map(name -> tables.fluids().find(name).map(FluidTable.Fluid::word).orElse(name))
                 .filter(name -> !exposure.get().fluids().contains(name))
                 .map(name -> exposure.get().name() + " does not stand for " + say(name)).distinct().toList();
     }

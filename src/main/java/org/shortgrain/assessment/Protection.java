@@ -15,6 +15,7 @@ import org.shortgrain.reference.ProtectionCredits.Measure;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.FactorJudgement;
 import org.shortgrain.review.FactorState;
+import org.shortgrain.rulebook.facts.Finish;
 import org.shortgrain.rulebook.facts.Place;
 import org.shortgrain.terms.Citation;
 
@@ -61,12 +62,13 @@ final class Protection {
     /** Measures that are stated of a place for certain. */
     private static Set<Measure> at(Place place) {
         Set<Measure> found = EnumSet.noneOf(Measure.class);
-        add(found, Measure.TOPCOAT, place.finish().topcoat().isKnown());
-        add(found, Measure.PRIMER, place.finish().primer().isKnown());
-        add(found, Measure.PRETREATMENT, place.finish().pretreatment().isKnown());
-        add(found, Measure.PLATING, place.finish().plating().isKnown());
+        Finish finish = place.finish();
+        add(found, Measure.TOPCOAT, finish.topcoat().isKnown());
+        add(found, Measure.PRIMER, finish.primer().isKnown());
+        add(found, Measure.PRETREATMENT, finish.pretreatment().isKnown());
+        add(found, Measure.PLATING, finish.plating().isKnown());
         add(found, Measure.CLADDING, place.part().material().field(Material::clad).isKnown());
-        add(found, Measure.INHIBITOR, place.finish().inhibitor().isKnown());
+        add(found, Measure.INHIBITOR, finish.inhibitor().isKnown());
         boolean joined = place.is(FeatureKind.FAYING_SURFACE) || !place.fasteners().isEmpty();
         add(found, Measure.FAYING_SEALANT, joined && place.sealing().faying().isKnown());
         add(found, Measure.WET_INSTALLATION, place.fit().field(Fit::installedWet).is(true)

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Given;
 import org.shortgrain.mechanics.water.StandingWater;
@@ -25,16 +24,19 @@ import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.part.reader.MinimumSet;
 import org.shortgrain.part.reader.Reading;
 import org.shortgrain.part.reader.UnjudgedKeys;
+import org.shortgrain.reference.RouteOrder;
 import org.shortgrain.reference.Source;
 import org.shortgrain.reference.StandIns;
 import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
+import org.shortgrain.review.DirectionReview;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.FactorJudgement;
 import org.shortgrain.review.FactorState;
 import org.shortgrain.review.FeatureReview;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.InService;
+import org.shortgrain.review.MaterialLine;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.SourceLine;
@@ -55,8 +57,6 @@ import org.shortgrain.terms.GrainDirection;
  * review together. Immutable; several threads may use one.
  */
 public final class Reviewer {
-
-    private static final String STEEL = "4340";
 
     private final Knowledge knowledge;
     private final Wording wording;
@@ -198,7 +198,7 @@ public final class Reviewer {
     }
 
     private static List<Feature> features(PartDescription description) {
-        return description.features().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(description.features());
     }
 
     /** What pulls at one place, as an examination of the part finds it. */
@@ -212,8 +212,7 @@ public final class Reviewer {
         Route route = new RouteReading(knowledge.tables().operations()).read(description, ledger);
         MaterialReading.Found material = materials.read(description);
         double factor = thresholdFactor(description, ledger);
-        OwnTestReading tests = OwnTestReading.of(description, material.metal(), knowledge.tables().exposures(),
-                knowledge.tables().fluids(), ledger);
+        OwnTestReading tests = OwnTestReading.of(description, material.metal(), knowledge.tables(), ledger);
         return new Ground(description, ledger, route, material, factor, Limit.of(description, material.answer()), tests);
     }
 
@@ -254,7 +253,9 @@ public final class Reviewer {
         facts.addAll(places);
         facts.addAll(new Couples(knowledge.tables().galvanic(), knowledge.tables().galvanicMembers()).of(part, places));
         facts.addAll(new MaterialFacts(knowledge.tables()).of(description, material.answer()));
-        knowledge.tables().routeOrder().before().forEach(row -> facts.add(new OrderPair(row)));
+        for (RouteOrder.Pair row : knowledge.tables().routeOrder().before()) {
+            facts.add(new OrderPair(row));
+        }
         return facts;
     }
 
@@ -266,10 +267,8 @@ public final class Reviewer {
         StandIns standIns = knowledge.tables().standIns();
         Map<Level, ServicePulls.Share> shares = Map.of(Level.LOW, share(standIns.of("load_low")),
                 Level.MODERATE, share(standIns.of("load_moderate")), Level.HIGH, share(standIns.of("load_high")));
-        Elastic steel = reading.elastic(STEEL)
-                .orElseThrow(() -> new IllegalStateException("the tables hold no physical data of " + STEEL));
         Given friction = Declared.standIn(standIns.of("press_fit_friction"));
-        return new StressJudge(new ResidualPulls(knowledge.quench()), new FitPulls(reading::elastic, steel, friction),
+        return new StressJudge(new ResidualPulls(knowledge.quench()), new FitPulls(reading::elastic, friction),
                 new ServicePulls(shares));
     }
 
@@ -373,7 +372,9 @@ public final class Reviewer {
     /** Questions of the minimum set and of the computations, then those of the rules; the decisive ones first. */
     private static List<Question> questions(Ledger ledger, Outcome outcome) {
         List<Ledger.Asked> asked = new ArrayList<>(ledger.asked());
-        outcome.questions().forEach(finding -> asked.add(asked(finding)));
+        for (Finding finding : outcome.questions()) {
+            asked.add(asked(finding));
+        }
         asked.sort(Comparator.comparing((Ledger.Asked one) -> one.role() == Question.Role.IDENTITY));
         List<Question> questions = new ArrayList<>();
         for (Ledger.Asked one : asked) {
@@ -395,18 +396,49 @@ public final class Reviewer {
     private List<SourceLine> sources(Ledger ledger, MaterialReading.Found material, List<FeatureReview> features,
             Outcome outcome, InService inService) {
         Set<String> cited = new TreeSet<>();
-        Stream<Citation> citations = Stream.of(
-                outcome.findings().stream().flatMap(one -> one.sources().stream()),
-                outcome.questions().stream().flatMap(one -> one.sources().stream()),
-                ledger.assumptions().stream().flatMap(one -> one.sources().stream()),
-                material.lines().stream().map(one -> one.source()), inService.citations().stream(),
-                features.stream().flatMap(one -> one.directions().stream())
-                        .flatMap(one -> one.threshold().stream()).map(one -> one.source()),
-                ledger.calculations().stream().flatMap(one -> Stream.concat(one.computed().sources().stream(),
-                        one.computed().inputs().stream().flatMap(in -> in.source().stream()))))
-                .flatMap(one -> one);
-        citations.map(Citation::id).forEach(cited::add);
+        for (Finding one : outcome.findings()) {
+            cite(cited, one.sources());
+        }
+        for (Finding one : outcome.questions()) {
+            cite(cited, one.sources());
+        }
+        for (Assumption one : ledger.assumptions()) {
+            cite(cited, one.sources());
+        }
+        for (MaterialLine one : material.lines()) {
+            cited.add(one.source().id());
+        }
+        for (FeatureReview feature : features) {
+            citeThresholds(cited, feature.directions());
+        }
+        for (Calculation one : ledger.calculations()) {
+            cite(cited, one.computed());
+        }
+        cite(cited, inService.citations());
         return cited.stream().map(this::source).toList();
+    }
+
+    private static void cite(Set<String> cited, List<Citation> sources) {
+        for (Citation source : sources) {
+            cited.add(source.id());
+        }
+    }
+
+    private static void citeThresholds(Set<String> cited, List<DirectionReview> directions) {
+        for (DirectionReview one : directions) {
+            if (one.threshold().isPresent()) {
+                cited.add(one.threshold().get().source().id());
+            }
+        }
+    }
+
+    private static void cite(Set<String> cited, Computed computed) {
+        cite(cited, computed.sources());
+        for (Computed.Input input : computed.inputs()) {
+            if (input.source().isPresent()) {
+                cited.add(input.source().get().id());
+            }
+        }
     }
 
     private SourceLine source(String id) {

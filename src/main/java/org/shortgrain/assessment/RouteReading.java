@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.RouteStep;
+import org.shortgrain.part.Stated;
 import org.shortgrain.part.reader.Nearest;
 import org.shortgrain.reference.OperationTable;
 import org.shortgrain.review.Factor;
@@ -31,9 +32,8 @@ final class RouteReading {
      * @param ledger      where questions go
      */
     Route read(PartDescription description, Ledger ledger) {
-        List<RouteStep> rows = description.route().candidates().stream().flatMap(List::stream).toList();
         List<Step> steps = new ArrayList<>();
-        for (RouteStep row : rows) {
+        for (RouteStep row : Stated.items(description.route())) {
             Optional<OperationTable.Operation> known = row.operation().single().flatMap(operations::find);
             Step step = new Step(steps.size(), row, known.map(OperationTable.Operation::word),
                     known.map(OperationTable.Operation::kinds).orElse(Set.of()));

@@ -15,7 +15,6 @@ import org.shortgrain.mechanics.uncertainty.Distribution;
 import org.shortgrain.part.Level;
 import org.shortgrain.part.Load;
 import org.shortgrain.part.Range;
-import org.shortgrain.part.Stated;
 import org.shortgrain.review.Factor;
 import org.shortgrain.terms.Citation;
 import org.shortgrain.terms.GrainDirection;

@@ -50,7 +50,8 @@ record Site(PartDescription description, Feature feature, String id, Set<GrainDi
 
     /** {@return the least and greatest lasting temperature stated for the part; empty if none is} */
     Optional<Range> temperature() {
-        return description.environment().field(Environment::temperature).candidates().stream().findFirst();
+        List<Range> stated = description.environment().field(Environment::temperature).candidates();
+        return stated.isEmpty() ? Optional.empty() : Optional.of(stated.get(0));
     }
 
     /** {@return the grain axes in part axes; empty if they are not all stated or not at right angles} */
@@ -84,8 +85,12 @@ record Site(PartDescription description, Feature feature, String id, Set<GrainDi
         if (grain.isEmpty() || bore.isEmpty()) {
             return Optional.empty();
         }
-        return java.util.Arrays.stream(GrainDirection.values())
-                .filter(one -> bore.get().angleTo(grain.get().of(one)) < ALONG).findFirst();
+        for (GrainDirection one : GrainDirection.values()) {
+            if (bore.get().angleTo(grain.get().of(one)) < ALONG) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Within this angle (rad) a bore counts as lying along a grain direction: 15 degrees, as MIL-HDBK-5J (read) has
@@ -102,7 +107,7 @@ record Site(PartDescription description, Feature feature, String id, Set<GrainDi
      * @param stated the length
      */
     static OptionalDouble greatest(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::highest).max();
+        return Range.greatest(stated);
     }
 
     /**
@@ -111,7 +116,7 @@ record Site(PartDescription description, Feature feature, String id, Set<GrainDi
      * @param stated the length
      */
     static OptionalDouble least(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::lowest).min();
+        return Range.least(stated);
     }
 
     /** {@return cuts at this place after the last quench; all cuts where the card has no quench} */

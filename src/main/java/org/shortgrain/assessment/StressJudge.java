@@ -110,16 +110,31 @@ final class StressJudge {
         add("fit", fit.at(site), pulls, open);
         add("clamp-up", clampUp.at(site), pulls, open);
         add("lasting loads", service.at(site), pulls, open);
-        boolean nominal = pulls.stream().anyMatch(pull -> pull.nominal() && pull.stress().high() > 0);
-        Optional<Computed> factor = nominal ? local.at(site) : Optional.empty();
-        factor.ifPresent(one -> site.ledger().computed(Optional.of(site.id()), one));
-        List<Pull> raised = pulls.stream().map(Pull::tensionOnly)
-                .map(pull -> pull.nominal() ? factor.map(one -> raised(site, pull, one)).orElse(pull) : pull).toList();
+        Optional<Computed> factor = isNominalPulled(pulls) ? local.at(site) : Optional.empty();
+        factor.ifPresent(site::write);
+        List<Pull> raised = new ArrayList<>();
+        for (Pull pull : pulls) {
+            Pull tension = pull.tensionOnly();
+            raised.add(tension.nominal() && factor.isPresent() ? raised(site, tension, factor.get()) : tension);
+        }
         return new Sum(raised, open);
     }
 
+    private static boolean isNominalPulled(List<Pull> pulls) {
+        for (Pull pull : pulls) {
+            if (pull.nominal() && pull.stress().high() > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static void add(String kind, Optional<List<Pull>> found, List<Pull> pulls, List<String> open) {
-        found.ifPresentOrElse(pulls::addAll, () -> open.add(kind));
+        if (found.isPresent()) {
+            pulls.addAll(found.get());
+        } else {
+            open.add(kind);
+        }
     }
 
     /** The local peak at the surface, held to the yield strength in its direction. */
@@ -127,7 +142,7 @@ final class StressJudge {
         Computed nominal = pull.calculation().flatMap(site.ledger()::calculation).orElseThrow();
         Optional<Given> yieldStrength = site.elastic().map(metal -> metal.yield().get(pull.direction()));
         Computed peak = LocalStress.of(nominal, factor, yieldStrength);
-        String id = site.ledger().computed(Optional.of(site.id()), peak);
+        String id = site.write(peak);
         return new Pull(pull.source() + " x Kt", pull.direction(), peak.value(), pull.spread(), false, Optional.of(id))
                 .tensionOnly();
     }
@@ -140,17 +155,16 @@ final class StressJudge {
             boolean likely) {
         List<Along> all = new ArrayList<>();
         Map<GrainDirection, Utilisation> used = new EnumMap<>(GrainDirection.class);
-        for (GrainDirection direction : site.directions().stream().sorted().toList()) {
+        for (GrainDirection direction : site.directions()) {
             Utilisation utilisation = utilisation(site, pulls, direction, limits.get(direction), factor);
             used.put(direction, utilisation);
             all.add(along(site, utilisation, pulls, limits.get(direction), direction, factor));
         }
         all.sort(Comparator.comparing((Along one) -> -one.tension().utilisation().orElse(0))
                 .thenComparing(one -> -one.tension().high()));
-        if (likely) {
-            all.stream().findFirst().map(one -> one.tension().direction())
-                    .flatMap(direction -> used.get(direction).likelihood(direction, DRAWS))
-                    .ifPresent(drawn -> write(site, drawn));
+        if (likely && !all.isEmpty()) {
+            GrainDirection direction = all.get(0).tension().direction();
+            used.get(direction).likelihood(direction, DRAWS).ifPresent(drawn -> write(site, drawn));
         }
         return all;
     }
@@ -160,14 +174,22 @@ final class StressJudge {
             double factor) {
         GrainAxes axes = site.grainAxes().orElse(GrainAxes.ALONG_PART_AXES);
         double tilt = tilt(site);
-        List<Contribution> contributions = pulls.stream().filter(pull -> tilt > 0 || pull.direction() == direction)
-                .map(pull -> Contribution.stated(pull.source(), Contribution.along(axes.of(pull.direction())),
-                        new Given(pull.stress(), pull.calculation()
-                                .orElseGet(() -> site.feature().residualStress().at().path()), Optional.empty()),
-                        pull.spread())).toList();
-        Map<GrainDirection, Given> threshold = limit.stress().map(given -> Map.of(direction, given)).orElse(Map.of());
+        List<Contribution> contributions = new ArrayList<>();
+        for (Pull pull : pulls) {
+            if (tilt > 0 || pull.direction() == direction) {
+                contributions.add(contribution(site, axes, pull));
+            }
+        }
+        Map<GrainDirection, Given> threshold = limit.stress().isPresent() ? Map.of(direction, limit.stress().get())
+                : Map.of();
         return new Utilisation(new SustainedPoint(axes, tilt, contributions), threshold,
                 Given.exact(factor, originOfFactor(site)));
+    }
+
+    private static Contribution contribution(Site site, GrainAxes axes, Pull pull) {
+        String origin = pull.calculation().orElse(site.feature().residualStress().at().path());
+        return Contribution.stated(pull.source(), Contribution.along(axes.of(pull.direction())),
+                new Given(pull.stress(), origin, Optional.empty()), pull.spread());
     }
 
     private static String originOfFactor(Site site) {
@@ -178,27 +200,32 @@ final class StressJudge {
     private static Along along(Site site, Utilisation utilisation, List<Pull> pulls, Limit limit,
             GrainDirection direction, double factor) {
         Computed stress = utilisation.point().stress(direction);
-        site.ledger().computed(Optional.of(site.id()), stress);
+        site.write(stress);
         Optional<Computed> used = utilisation.of(direction);
-        used.ifPresent(one -> site.ledger().computed(Optional.of(site.id()), one));
+        used.ifPresent(site::write);
         SustainedStress total = new SustainedStress(direction, amount(stress.value()), parts(pulls, direction));
-        OptionalDouble threshold = limit.stress().map(given -> OptionalDouble.of(given.value().low()))
-                .orElse(OptionalDouble.empty());
+        OptionalDouble threshold = limit.stress().isPresent() ? OptionalDouble.of(limit.stress().get().value().low())
+                : OptionalDouble.empty();
         return new Along(new DirectionReview(total, limit.shown(factor),
                 used.map(one -> new Amount("1", one.value().value(), one.value().low(), one.value().high()))),
                 new Tension(direction, stress.value().value(), stress.value().high(), threshold, factor));
     }
 
     private static void write(Site site, Likelihood likely) {
-        site.ledger().computed(Optional.of(site.id()), likely.utilisation());
-        site.ledger().computed(Optional.of(site.id()), likely.aboveOne());
+        site.write(likely.utilisation());
+        site.write(likely.aboveOne());
     }
 
     private static List<org.shortgrain.review.Contribution> parts(List<Pull> pulls, GrainDirection direction) {
-        return pulls.stream().filter(pull -> pull.direction() == direction)
-                .sorted(Comparator.comparingDouble((Pull pull) -> -pull.stress().high()))
-                .map(pull -> new org.shortgrain.review.Contribution(pull.source(), amount(pull.stress()),
-                        pull.calculation())).toList();
+        List<Pull> along = new ArrayList<>(pulls);
+        along.sort(Comparator.comparingDouble(pull -> -pull.stress().high()));
+        List<org.shortgrain.review.Contribution> parts = new ArrayList<>();
+        for (Pull pull : along) {
+            if (pull.direction() == direction) {
+                parts.add(new org.shortgrain.review.Contribution(pull.source(), amount(pull.stress()), pull.calculation()));
+            }
+        }
+        return parts;
     }
 
     private static Amount amount(Band pascal) {
@@ -212,13 +239,17 @@ final class StressJudge {
 
     private static FactorJudgement judgement(Sum sum, List<Tension> tensions, Map<GrainDirection, Limit> limits,
             boolean certain) {
-        List<String> reasons = new ArrayList<>(tensions.stream().map(StressJudge::say).toList());
-        List<Tension> reached = tensions.stream().filter(Tension::reachesLimit).toList();
-        boolean everywhere = reached.size() == tensions.size();
-        if (!reached.isEmpty() && (certain || everywhere)) {
+        List<String> reasons = new ArrayList<>();
+        int reached = 0;
+        for (Tension tension : tensions) {
+            reasons.add(say(tension));
+            reached += tension.reachesLimit() ? 1 : 0;
+        }
+        boolean everywhere = reached == tensions.size();
+        if (reached > 0 && (certain || everywhere)) {
             return new FactorJudgement(Factor.STRESS, FactorState.PRESENT, reasons);
         }
-        if (!reached.isEmpty()) {
+        if (reached > 0) {
             reasons.add("which grain direction is pulled is not stated");
         }
         sum.open().forEach(kind -> reasons.add("nothing can be said of the " + kind));
@@ -233,7 +264,7 @@ final class StressJudge {
             reasons.add("the threshold rests on an open datum or on a source that nobody here has seen: it can raise a"
                     + " concern but not clear one");
         }
-        boolean below = reached.isEmpty() && sum.open().isEmpty() && compared && cleared;
+        boolean below = reached == 0 && sum.open().isEmpty() && compared && cleared;
         return new FactorJudgement(Factor.STRESS, below ? FactorState.ABSENT : FactorState.UNKNOWN, reasons);
     }
 

@@ -30,7 +30,9 @@ record VerdictRule(Verdict verdict, List<String> because) {
         long decisive = questions.stream().filter(Question::decisive).count();
         long identity = questions.stream().filter(one -> one.role() == Question.Role.IDENTITY).count();
         List<String> because = new ArrayList<>();
-        objections.forEach(one -> because.add(one.id() + " stops sign-off: " + one.title() + "."));
+        for (Finding one : objections) {
+            because.add(one.id() + " stops sign-off: " + one.title() + ".");
+        }
         if (decisive > 0) {
             because.add(decisive == 1 ? "One open question can change the verdict."
                     : decisive + " open questions can change the verdict.");
@@ -65,6 +67,12 @@ record VerdictRule(Verdict verdict, List<String> because) {
     }
 
     private static List<Finding> graded(List<Finding> findings, Grade grade) {
-        return findings.stream().filter(one -> one.grade() == grade).toList();
+        List<Finding> graded = new ArrayList<>();
+        for (Finding one : findings) {
+            if (one.grade() == grade) {
+                graded.add(one);
+            }
+        }
+        return graded;
     }
 }

@@ -19,8 +19,13 @@ final class RatingTable {
     private final RowIndex<Rating> index = new RowIndex<>();
 
     /** One row. An empty direction means that the scheme classes the material by its worst direction. */
-    record Rating(Scope scope, String row, Optional<GrainDirection> direction, Crosswalk.Word word, String title,
+    record Rating(Scope scope, Optional<GrainDirection> direction, Crosswalk.Word word, String title,
             Citation citation, String confidence, String remark) {
+
+        /** {@return the row's key in words} */
+        String row() {
+            return scope.describe();
+        }
     }
 
     static RatingTable read(Csv csv, Scope.Reader scopes, Crosswalk crosswalk) {
@@ -42,7 +47,7 @@ final class RatingTable {
         for (int i = 0; i < ratings.size(); i++) {
             Rating r = ratings.get(i);
             Scope scope = r.scope().withThickness(closed[i]);
-            table.index.add(scope, new Rating(scope, scope.describe(), r.direction(), r.word(), r.title(), r.citation(), r.confidence(),
+            table.index.add(scope, new Rating(scope, r.direction(), r.word(), r.title(), r.citation(), r.confidence(),
                     r.remark()));
         }
         return table;
@@ -66,7 +71,7 @@ final class RatingTable {
                             : " rates each direction"));
         }
         Optional<Crosswalk.Scheme> known = crosswalk.scheme(scheme);
-        return new Rating(scope, "", direction, word.orElse(null), known.isPresent() ? known.get().title() : scheme, row.citation(),
+        return new Rating(scope, direction, word.orElse(null), known.isPresent() ? known.get().title() : scheme, row.citation(),
                 row.oneOf("confidence", CONFIDENCES), row.text("remark"));
     }
 

@@ -4,10 +4,13 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.JarURLConnection;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Function;
+import java.util.jar.JarFile;
+import java.util.zip.ZipEntry;
 
 /**
  * All reference tables of a rulebook, loaded and checked.
@@ -42,8 +45,8 @@ public final class ReferenceTables {
     private final GalvanicMembers galvanicMembers;
     private final QuenchTables quench;
     private final InspectionTable inspection;
-    private final CrackTable cracks;
-    private final ExposureTable exposures;
+    private final OnDemand<CrackTable> cracks;
+    private final OnDemand<ExposureTable> exposures;
 
     private ReferenceTables(Function<String, InputStream> door, Sources sources, Faults faults) {
         this.faults = faults;
@@ -74,8 +77,8 @@ public final class ReferenceTables {
         this.galvanicMembers = GalvanicMembers.read(csv, galvanic, alloys);
         this.quench = QuenchTables.read(csv);
         this.inspection = InspectionTable.read(csv);
-        this.cracks = CrackTable.read(csv);
-        this.exposures = ExposureTable.read(csv, fluids, alloys);
+        this.cracks = new OnDemand<>(() -> CrackTable.read(csv));
+        this.exposures = new OnDemand<>(() -> ExposureTable.read(csv, fluids, alloys));
     }
 
     /**
@@ -95,12 +98,12 @@ public final class ReferenceTables {
     /**
      * {@return the tables that the tool ships with}
      *
-     * <p>They are checked when the tool is built. What only questions and remedies need is therefore read when it is first
-     * asked for.
+     * <p>They are checked when the tool is built. What only questions, remedies, cracks that were found and own tests need
+     * is therefore read when it is first asked for.
      */
     public static ReferenceTables builtIn() {
         URL documents = ReferenceTables.class.getResource(BUILT_IN + Sources.FILE);
-        Function<String, InputStream> door = name -> beside(documents, name);
+        Function<String, InputStream> door = filesBeside(documents);
         Faults faults = new Faults();
         ReferenceTables tables = new ReferenceTables(door, Sources.compiled(door, faults), faults);
         faults.throwIfAny();
@@ -127,6 +130,8 @@ public final class ReferenceTables {
         findingOut.get();
         remedies.get();
         substitutions.get();
+        cracks.get();
+        exposures.get();
         faults.throwIfAny();
     }
 
@@ -136,7 +141,29 @@ public final class ReferenceTables {
         return read;
     }
 
-    /** Opens a shipped file from where another one was found, without a search through the class path for each. */
+    /** Opens shipped files from where one of them was found, without a search through the class path for each. */
+    private static Function<String, InputStream> filesBeside(URL found) {
+        try {
+            if (found.openConnection() instanceof JarURLConnection connection) {
+                JarFile archive = connection.getJarFile();
+                String folder = connection.getEntryName().substring(0, connection.getEntryName().lastIndexOf('/') + 1);
+                return name -> inArchive(archive, folder + name);
+            }
+            return name -> beside(found, name);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + found, e);
+        }
+    }
+
+    private static InputStream inArchive(JarFile archive, String name) {
+        try {
+            ZipEntry entry = archive.getEntry(name);
+            return entry == null ? null : archive.getInputStream(entry);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + name, e);
+        }
+    }
+
     private static InputStream beside(URL found, String name) {
         try {
             return new URL(found, name).openStream();
@@ -272,11 +299,11 @@ public final class ReferenceTables {
 
     /** {@return what may have made a crack, and what to look at next} */
     public CrackTable cracks() {
-        return cracks;
+        return asked(cracks);
     }
 
     /** {@return which test exposures stand for which fluids} */
     public ExposureTable exposures() {
-        return exposures;
+        return asked(exposures);
     }
 }
