@@ -43,11 +43,7 @@ import org.apache.pdfbox.util.Matrix;
  * structure tree, glyph substitution off as in the report. It reads no description, looks nothing up, computes nothing,
  * judges nothing, and breaks no line. What a review takes beyond this is what reviewing costs.
  *
- * <p>To compare, run the two in turn with the same JVM flags, for example
- * <pre>
- * java -cp target/test-classes:target/classes:target/lib/* org.shortgrain.bench.PdfFloorRecorder REPORT.pdf FLOOR.list
- * java FLAGS -cp target/test-classes:target/classes:target/lib/* org.shortgrain.bench.PdfFloor FLOOR.list FLOOR.pdf
- * </pre>
+ * <p>{@link ColdReviewBenchmark} runs the two in turn with the same flags.
  */
 public final class PdfFloor {
 
