@@ -70,6 +70,19 @@ class ArchitectureTest {
             .that().resideOutsideOfPackage("org.shortgrain.cli..")
             .should().dependOnClassesThat().resideInAPackage("picocli..");
 
+    /** The library that reads class files is there when the tool is built, and not beside the tool. */
+    private static final String READERS_OF_CLASS_FILES =
+            "org\\.shortgrain\\.rulebook\\.(GatheredLambdas|CompiledLambda|AccessorCalls)(\\$.*)?";
+
+    private static final ArchRule CLASS_FILES_ARE_READ_IN_FEW_PLACES = noClasses()
+            .that().haveNameNotMatching(READERS_OF_CLASS_FILES)
+            .should().dependOnClassesThat().resideInAPackage("org.objectweb.asm..");
+
+    private static final ArchRule CLASS_FILES_ARE_READ_BY_THE_BUILD_ONLY = noClasses()
+            .that().haveNameNotMatching(READERS_OF_CLASS_FILES)
+            .and().doNotHaveFullyQualifiedName("org.shortgrain.rulebook.RuleCompiler")
+            .should().dependOnClassesThat().haveNameMatching(READERS_OF_CLASS_FILES);
+
     private static final ArchRule PACKAGES_ARE_FREE_OF_CYCLES = slices().matching("org.shortgrain.(*)..")
             .should().beFreeOfCycles();
 
@@ -82,6 +95,8 @@ class ArchitectureTest {
                 SIGNATURES_ARE_MADE_IN_THEIR_LAYER_ONLY,
                 YAML_IS_READ_AT_THE_EDGES_ONLY,
                 THE_COMMAND_LINE_LIBRARY_STAYS_IN_ITS_LAYER,
+                CLASS_FILES_ARE_READ_IN_FEW_PLACES,
+                CLASS_FILES_ARE_READ_BY_THE_BUILD_ONLY,
                 PACKAGES_ARE_FREE_OF_CYCLES);
     }
 
