@@ -26,6 +26,7 @@ import org.shortgrain.part.Fit;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.Product;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.part.reader.DescriptionValue;
 import org.shortgrain.part.reader.EditableDescription;
@@ -241,7 +242,7 @@ final class AdmissibleAnswers {
     }
 
     private static List<Feature> features(PartDescription description) {
-        return description.features().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(description.features());
     }
 
     /** The value with what depends on the part; empty where the part does not say it. */
@@ -272,15 +273,15 @@ final class AdmissibleAnswers {
     }
 
     private static OptionalDouble section(Question question, Trials.Trial trial) {
-        OptionalDouble own = feature(question, trial).map(one -> Site.greatest(one.sectionAsQuenched()))
+        OptionalDouble own = feature(question, trial).map(one -> Range.greatest(one.sectionAsQuenched()))
                 .orElse(OptionalDouble.empty());
-        return own.isPresent() ? own : Site.greatest(trial.read().description().form().field(Form::heatTreatThickness));
+        return own.isPresent() ? own : Range.greatest(trial.read().description().form().field(Form::heatTreatThickness));
     }
 
     private static OptionalDouble hole(Question question, Trials.Trial trial) {
         Stated<Fit> fit = feature(question, trial).map(Feature::fit).orElse(new Stated.Absent<>(question.at()));
-        OptionalDouble hole = Site.greatest(fit.field(Fit::hole));
-        return hole.isPresent() ? hole : Site.greatest(fit.field(Fit::bush));
+        OptionalDouble hole = Range.greatest(fit.field(Fit::hole));
+        return hole.isPresent() ? hole : Range.greatest(fit.field(Fit::bush));
     }
 
     private static String number(double value) {

@@ -43,7 +43,7 @@ final class ClampUpPulls {
             if (stress.isEmpty()) {
                 return Optional.empty();
             }
-            String id = site.ledger().computed(Optional.of(site.id()), stress.get());
+            String id = site.write(stress.get());
             for (GrainDirection direction : site.directions()) {
                 pulls.add(new Pull("clamp-up", direction, stress.get().value(), Distribution.Shape.RECTANGULAR, true,
                         Optional.of(id)));

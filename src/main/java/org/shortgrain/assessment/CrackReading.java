@@ -29,6 +29,7 @@ import org.shortgrain.review.Factor;
 import org.shortgrain.review.FactorJudgement;
 import org.shortgrain.review.FactorState;
 import org.shortgrain.review.FeatureReview;
+import org.shortgrain.review.ReportNumber;
 import org.shortgrain.rulebook.facts.Place;
 import org.shortgrain.terms.GrainDirection;
 
@@ -62,7 +63,7 @@ final class CrackReading {
             Optional<Place> place = places.stream().filter(one -> crack.feature().is(one.id())).findFirst();
             Optional<FeatureReview> review = reviews.stream().filter(one -> crack.feature().is(one.id())).findFirst();
             Weighed weighed = new Weighed(description, crack, place, review);
-            found.add(new CrackFound(String.format(Locale.ROOT, "K-%02d", found.size() + 1), crack.feature().single().orElse(""),
+            found.add(new CrackFound(ReportNumber.of('K', found.size() + 1), crack.feature().single().orElse(""),
                     say(crack), List.of(weighed.material(), weighed.stress(), weighed.environment()), shares(review),
                     tables.cracks().causes().stream().map(weighed::alternative).toList(), checks(false), checks(true)));
         }
@@ -285,8 +286,7 @@ final class CrackReading {
         }
 
         private void overload(List<String> yes, List<String> no) {
-            List<String> events = description.service().field(Service::events).candidates().stream().flatMap(List::stream)
-                    .toList();
+            List<String> events = Stated.items(description.service().field(Service::events));
             if (events.isEmpty()) {
                 no.add(description.service().field(Service::events).isNone() ? "No event is on record, as stated."
                         : "Whether there was an event is not stated.");

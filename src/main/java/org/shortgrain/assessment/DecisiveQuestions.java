@@ -6,7 +6,6 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +19,7 @@ import org.shortgrain.review.Answer;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
 import org.shortgrain.review.Question;
+import org.shortgrain.review.ReportNumber;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.Verdict;
 
@@ -281,7 +281,7 @@ final class DecisiveQuestions {
                 .thenComparingInt(one -> findingOut.of(one.at().path()).effort());
         List<Question> questions = new ArrayList<>();
         for (Question one : open.questions().stream().sorted(order).toList()) {
-            questions.add(one.decided(String.format(Locale.ROOT, "Q-%02d", questions.size() + 1),
+            questions.add(one.decided(ReportNumber.of('Q', questions.size() + 1),
                     decisive.contains(key(one)), told.getOrDefault(key(one), List.of()),
                     one.role() == Question.Role.JUDGING ? findingOut.of(one.at().path()).how() : ""));
         }

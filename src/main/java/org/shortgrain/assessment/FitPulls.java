@@ -23,6 +23,7 @@ import org.shortgrain.part.Fit;
 import org.shortgrain.part.FitKind;
 import org.shortgrain.part.FitRole;
 import org.shortgrain.part.Location;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 import org.shortgrain.review.Factor;
 import org.shortgrain.terms.Citation;
@@ -90,7 +91,7 @@ final class FitPulls {
             return Optional.empty();
         }
         Computed lip = StakedLip.stress(yieldStrength.get());
-        String id = site.ledger().computed(Optional.of(site.id()), lip);
+        String id = site.write(lip);
         return Optional.of(site.directions().stream()
                 .map(direction -> new Pull("staked lip", direction, lip.value(), Distribution.Shape.TRIANGULAR, false, Optional.of(id))).toList());
     }
@@ -143,7 +144,7 @@ final class FitPulls {
     }
 
     private static List<Pull> resolved(Site site, Computed hoop) {
-        String hoopId = site.ledger().computed(Optional.of(site.id()), hoop);
+        String hoopId = site.write(hoop);
         Optional<Direction> bore = site.boreAxis();
         Optional<GrainAxes> grain = site.grainAxes();
         List<Pull> pulls = new ArrayList<>();
@@ -153,7 +154,7 @@ final class FitPulls {
                 continue;
             }
             Computed along = new HoopDirection(bore.get(), grain.get()).resolve(hoop, direction);
-            String id = site.ledger().computed(Optional.of(site.id()), along);
+            String id = site.write(along);
             pulls.add(new Pull("hoop of the fit", direction, along.value(), Distribution.Shape.TRIANGULAR, false, Optional.of(id)));
         }
         if (bore.isEmpty() || grain.isEmpty()) {
@@ -189,11 +190,11 @@ final class FitPulls {
     }
 
     private static Optional<Given> outside(Site site, Fit fit, double diameter) {
-        OptionalDouble width = Site.least(fit.outerWidth());
+        OptionalDouble width = Range.least(fit.outerWidth());
         if (width.isPresent()) {
             return Optional.of(Declared.exact(fit.outerWidth(), width.getAsDouble()));
         }
-        OptionalDouble edge = Site.least(fit.edgeDistance());
+        OptionalDouble edge = Range.least(fit.edgeDistance());
         if (edge.isPresent()) {
             return Optional.of(Declared.exact(fit.edgeDistance(), 2 * edge.getAsDouble()));
         }
@@ -205,7 +206,7 @@ final class FitPulls {
     }
 
     private static Given bore(Fit fit) {
-        OptionalDouble bore = Site.least(fit.bushBore());
+        OptionalDouble bore = Range.least(fit.bushBore());
         return bore.isPresent() ? Declared.exact(fit.bushBore(), bore.getAsDouble())
                 : Given.exact(0, "taken as solid, the stiffer case");
     }

@@ -159,7 +159,7 @@ final class GrowthReading {
         return Stated.items(site.description().service().field(Service::cracks)).stream()
                 .filter(one -> one.feature().is(site.id())).flatMap(one -> one.depth().single().stream()
                         .filter(depth -> depth.highest() > 0).map(depth -> new InspectionTable.Crack(depth.highest(),
-                                Math.max(depth.highest(), Site.greatest(one.length()).orElse(0) / 2), false,
+                                Math.max(depth.highest(), Range.greatest(one.length()).orElse(0) / 2), false,
                                 new Citation("user-statement", "service/cracks", SourceStatus.SECONDARY), ""))).toList();
     }
 
@@ -276,7 +276,7 @@ final class GrowthReading {
 
     private static OptionalDouble section(Site site) {
         Stated<Range> own = site.feature().sectionFinished();
-        return Site.least(own.isKnown() ? own : site.form().field(Form::finishedThickness));
+        return Range.least(own.isKnown() ? own : site.form().field(Form::finishedThickness));
     }
 
     /** Rows of an aluminium alloy are for the short transverse direction; those of other metals for any. */

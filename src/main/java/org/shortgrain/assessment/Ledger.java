@@ -13,6 +13,7 @@ import org.shortgrain.review.Assumption;
 import org.shortgrain.review.Calculation;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.Question;
+import org.shortgrain.review.ReportNumber;
 import org.shortgrain.terms.Citation;
 
 /** What is asked, taken for granted and computed in the course of one review, each entry numbered as it comes. */
@@ -46,7 +47,7 @@ final class Ledger {
      * @return its number in the report
      */
     String computed(Optional<String> feature, Computed computed) {
-        String id = number("C-", calculations.size() + 1);
+        String id = ReportNumber.of('C', calculations.size() + 1);
         calculations.add(new Calculation(id, feature, computed));
         return id;
     }
@@ -59,7 +60,7 @@ final class Ledger {
      * @param sources where the assumed value comes from
      */
     void assume(String text, Assumption.Effect effect, Citation... sources) {
-        String id = number("A-", assumptions.size() + 1);
+        String id = ReportNumber.of('A', assumptions.size() + 1);
         assumptions.putIfAbsent(text, new Assumption(id, text, effect, List.of(sources)));
     }
 
@@ -84,11 +85,6 @@ final class Ledger {
             }
         }
         return Optional.empty();
-    }
-
-    /** A running number of at least two digits. */
-    private static String number(String letter, int number) {
-        return letter + (number < 10 ? "0" : "") + number;
     }
 
     /** {@return the calculations so far} */

@@ -116,36 +116,24 @@ final class MaterialReading {
     }
 
     private static OptionalDouble thickness(Stated<Form> form) {
-        return Site.greatest(form.field(Form::heatTreatThickness));
+        return Range.greatest(form.field(Form::heatTreatThickness));
     }
 
     private static OptionalDouble slenderness(Stated<Form> form) {
         OptionalDouble thickness = thickness(form);
-        OptionalDouble width = Site.least(form.field(Form::heatTreatWidth));
+        OptionalDouble width = Range.least(form.field(Form::heatTreatWidth));
         return thickness.isPresent() && width.isPresent()
                 ? OptionalDouble.of(width.getAsDouble() / thickness.getAsDouble()) : OptionalDouble.empty();
     }
 
     private static OptionalDouble least(Stated<Material> material) {
-        OptionalDouble least = OptionalDouble.empty();
-        for (Range range : material.field(Material::strength).candidates()) {
-            if (range.min().isPresent()) {
-                double limit = range.min().get().si();
-                least = OptionalDouble.of(Math.min(limit, least.orElse(limit)));
-            }
-        }
-        return least;
+        return material.field(Material::strength).candidates().stream().flatMap(range -> range.min().stream())
+                .mapToDouble(one -> one.si()).min();
     }
 
     private static OptionalDouble most(Stated<Material> material) {
-        OptionalDouble most = OptionalDouble.empty();
-        for (Range range : material.field(Material::strength).candidates()) {
-            if (range.max().isPresent()) {
-                double limit = range.max().get().si();
-                most = OptionalDouble.of(Math.max(limit, most.orElse(limit)));
-            }
-        }
-        return most;
+        return material.field(Material::strength).candidates().stream().flatMap(range -> range.max().stream())
+                .mapToDouble(one -> one.si()).max();
     }
 
     /** Order of candidates: susceptible before unknown before resistant, then by level. */

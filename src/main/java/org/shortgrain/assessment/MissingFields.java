@@ -8,6 +8,7 @@ import org.shortgrain.part.Feature;
 import org.shortgrain.part.Location;
 import org.shortgrain.part.Minimum;
 import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Stated;
 import org.shortgrain.part.reader.Alternatives;
 import org.shortgrain.part.reader.Groups;
 import org.shortgrain.part.reader.MinimumSet;
@@ -33,7 +34,7 @@ final class MissingFields {
      * @param ledger      where the questions go
      */
     static void ask(MinimumSet minimum, PartDescription description, Ledger ledger) {
-        List<Feature> features = description.features().candidates().stream().flatMap(List::stream).toList();
+        List<Feature> features = Stated.items(description.features());
         MinimumSet.Open open = minimum.open(description);
         for (Missing missing : open.missing()) {
             if (missing.role() != Minimum.Role.REFUSED) {

@@ -150,7 +150,7 @@ final class OwnTestReading {
         if (wetting.isMissing()) {
             return List.of("the fluids that wet the part are not stated");
         }
-        return wetting.candidates().stream().flatMap(List::stream).flatMap(one -> one.name().candidates().stream())
+        return Stated.items(wetting).stream().flatMap(one -> one.name().candidates().stream())
                 .map(name -> tables.fluids().find(name).map(FluidTable.Fluid::word).orElse(name))
                 .filter(name -> !exposure.get().fluids().contains(name))
                 .map(name -> exposure.get().name() + " does not stand for " + say(name)).distinct().toList();

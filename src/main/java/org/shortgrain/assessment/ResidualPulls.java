@@ -163,7 +163,7 @@ final class ResidualPulls {
 
     private List<FinishedSurface> surfaces(Site site) {
         OptionalDouble depth = depth(site);
-        OptionalDouble thickness = Site.greatest(site.feature().sectionFinished());
+        OptionalDouble thickness = Range.greatest(site.feature().sectionFinished());
         boolean local = site.feature().what().any(LOCAL::contains) || !site.feature().what().isKnown();
         org.shortgrain.mechanics.machining.Restraint restraint = restraint(site.feature().restraint());
         List<FinishedSurface> surfaces = new ArrayList<>();
@@ -193,7 +193,7 @@ final class ResidualPulls {
 
     /** As stated; else the metal removed after the last quench. */
     private OptionalDouble depth(Site site) {
-        OptionalDouble stated = Site.greatest(site.feature().asQuenchedDepth());
+        OptionalDouble stated = Range.greatest(site.feature().asQuenchedDepth());
         if (stated.isPresent()) {
             return stated;
         }
@@ -201,7 +201,7 @@ final class ResidualPulls {
         boolean all = !cuts.isEmpty() && site.route().complete()
                 && cuts.stream().allMatch(step -> step.stated().removes().isKnown());
         if (all) {
-            double sum = cuts.stream().mapToDouble(step -> Site.greatest(step.stated().removes()).orElse(0)).sum();
+            double sum = cuts.stream().mapToDouble(step -> Range.greatest(step.stated().removes()).orElse(0)).sum();
             site.assume(String.format(Locale.ROOT, "the finished surface lies %.1f mm below the surface that was"
                     + " quenched: the metal removed on the card after the quench", sum * 1e3));
             return OptionalDouble.of(sum);
@@ -214,8 +214,8 @@ final class ResidualPulls {
     }
 
     private static QuenchedSection section(Site site) {
-        OptionalDouble width = Site.greatest(site.form().field(Form::heatTreatWidth));
-        return new QuenchedSection(shape(site), Site.greatest(sectionAsQuenched(site)), width);
+        OptionalDouble width = Range.greatest(site.form().field(Form::heatTreatWidth));
+        return new QuenchedSection(shape(site), Range.greatest(sectionAsQuenched(site)), width);
     }
 
     private static Stated<Range> sectionAsQuenched(Site site) {
@@ -290,7 +290,7 @@ final class ResidualPulls {
     }
 
     private static StressRelief onCard(Site site, Step step) {
-        OptionalDouble set = Site.least(step.stated().set());
+        OptionalDouble set = Range.least(step.stated().set());
         boolean compressed = step.is("compress", "cold_die_set") || step.mentions("compress", "restrike", "die set");
         return compressed ? new StressRelief.Compressed(set, isDieForging(site)) : new StressRelief.Stretched(set);
     }

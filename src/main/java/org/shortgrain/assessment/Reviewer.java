@@ -38,6 +38,7 @@ import org.shortgrain.review.Finding;
 import org.shortgrain.review.InService;
 import org.shortgrain.review.MaterialLine;
 import org.shortgrain.review.Question;
+import org.shortgrain.review.ReportNumber;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.SourceLine;
 import org.shortgrain.rulebook.Applicability;
@@ -378,7 +379,7 @@ public final class Reviewer {
         asked.sort(Comparator.comparing((Ledger.Asked one) -> one.role() == Question.Role.IDENTITY));
         List<Question> questions = new ArrayList<>();
         for (Ledger.Asked one : asked) {
-            questions.add(new Question(String.format(Locale.ROOT, "Q-%02d", questions.size() + 1), one.rule(), one.role(),
+            questions.add(new Question(ReportNumber.of('Q', questions.size() + 1), one.rule(), one.role(),
                     one.factor(), one.feature(), one.text(), one.why(), one.standIn(),
                     one.role() == Question.Role.JUDGING, List.of(), "", one.at()));
         }

@@ -73,7 +73,7 @@ final class ServicePulls {
     }
 
     private static List<Pull> along(Site site, Load load, Computed stress) {
-        String id = site.ledger().computed(Optional.of(site.id()), stress);
+        String id = site.write(stress);
         Set<GrainDirection> along = load.direction().single().<Set<GrainDirection>>map(EnumSet::of)
                 .orElse(site.directions());
         return along.stream().sorted().map(direction -> new Pull(source(load), direction, stress.value(),

@@ -2,7 +2,6 @@ package org.shortgrain.assessment;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.shortgrain.mechanics.Computed;
 import org.shortgrain.mechanics.Direction;
@@ -99,24 +98,6 @@ record Site(PartDescription description, Feature feature, String id, Set<GrainDi
 
     private static Optional<Direction> axis(Stated<Axis> stated) {
         return stated.single().map(axis -> new Direction(axis.x(), axis.y(), axis.z()));
-    }
-
-    /**
-     * {@return a length of the description (m), its greatest value}
-     *
-     * @param stated the length
-     */
-    static OptionalDouble greatest(Stated<Range> stated) {
-        return Range.greatest(stated);
-    }
-
-    /**
-     * {@return a length of the description (m), its least value}
-     *
-     * @param stated the length
-     */
-    static OptionalDouble least(Stated<Range> stated) {
-        return Range.least(stated);
     }
 
     /** {@return cuts at this place after the last quench; all cuts where the card has no quench} */

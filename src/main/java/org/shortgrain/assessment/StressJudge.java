@@ -19,6 +19,7 @@ import org.shortgrain.mechanics.sustained.SustainedPoint;
 import org.shortgrain.mechanics.sustained.Utilisation;
 import org.shortgrain.mechanics.uncertainty.MonteCarlo;
 import org.shortgrain.part.Grain;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.ReviewRequest;
 import org.shortgrain.part.Stated;
 import org.shortgrain.review.Amount;
@@ -234,7 +235,7 @@ final class StressJudge {
 
     /** Cone within which the flow lines are known (rad); none where nothing is said of a tilt. */
     private static double tilt(Site site) {
-        return Site.greatest(site.description().grain().field(Grain::tilt)).orElse(0);
+        return Range.greatest(site.description().grain().field(Grain::tilt)).orElse(0);
     }
 
     private static FactorJudgement judgement(Sum sum, List<Tension> tensions, Map<GrainDirection, Limit> limits,

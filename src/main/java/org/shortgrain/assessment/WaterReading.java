@@ -111,7 +111,7 @@ final class WaterReading {
         if (stated.filledWith().isKnown()) {
             return List.of(filled(trapped));
         }
-        List<DrainReading> drains = stated.drainHoles().candidates().stream().flatMap(List::stream)
+        List<DrainReading> drains = Stated.items(stated.drainHoles()).stream()
                 .map(hole -> DrainReading.of(site, hole, hollow)).toList();
         RunOff runOff = new RunOff(site, stated, hollow, drains);
         return hollow.opening() == Opening.CLOSED ? new ClosedHollow(runOff, zone, standIns).signs(trapped)

@@ -30,6 +30,7 @@ import org.shortgrain.report.pdf.tagged.Fonts;
 import org.shortgrain.report.text.ReviewText;
 import org.shortgrain.review.Remedies;
 import org.shortgrain.review.Review;
+import org.shortgrain.terms.OnDemand;
 
 /** {@code shortgrain review}: reviews parts, prints a summary of each and writes its reports. */
 final class ReviewCommand extends Command {
@@ -81,15 +82,15 @@ final class ReviewCommand extends Command {
     private final class Desk implements AutoCloseable {
         private final Knowledge knowledge;
         private final PartReader reader;
-        private final Late<Reviewer> reviewer;
+        private final OnDemand<Reviewer> reviewer;
         private final Wording wording;
-        private final Late<Fonts> fonts = new Late<>(ahead::fonts);
+        private final OnDemand<Fonts> fonts = new OnDemand<>(ahead::fonts);
 
         Desk(Knowledge knowledge, Wording wording) {
             this.knowledge = knowledge;
             this.wording = wording;
             this.reader = new PartReader(knowledge.vocabularies());
-            this.reviewer = new Late<>(() -> new Reviewer(knowledge, org.shortgrain.assessment.Wording.shipped(),
+            this.reviewer = new OnDemand<>(() -> new Reviewer(knowledge, org.shortgrain.assessment.Wording.shipped(),
                     Main.Version.text()));
         }
 

@@ -7,6 +7,7 @@ import org.shortgrain.assessment.Knowledge;
 import org.shortgrain.reference.RulebookTableException;
 import org.shortgrain.rulebook.Rulebook;
 import org.shortgrain.rulebook.RulebookException;
+import org.shortgrain.terms.OnDemand;
 
 /** Which rulebook judges: the shipped one unless a folder is named. */
 final class RulebookOption {
@@ -37,7 +38,7 @@ final class RulebookOption {
 
     /** {@return rules and tables, loaded once and only if they are asked for} */
     Supplier<Knowledge> once() {
-        return new Late<>(this::knowledge);
+        return new OnDemand<>(this::knowledge);
     }
 
     /** {@return rules and tables} */

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.function.Function;
 import java.util.jar.JarFile;
 import java.util.zip.ZipEntry;
+import org.shortgrain.terms.OnDemand;
 
 /**
  * All reference tables of a rulebook, loaded and checked.

@@ -13,6 +13,8 @@ import org.shortgrain.part.FeatureKind;
 import org.shortgrain.part.Fit;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Range;
+import org.shortgrain.part.Stated;
 
 /**
  * What a weaker metal asks of the edge distance at holes and lugs, for the same load and the same hole.
@@ -41,7 +43,7 @@ final class EdgeDistances {
     static List<String> notes(PartDescription part, double ratio) {
         EdgeDistances edges = new EdgeDistances(part, ratio);
         List<String> notes = new ArrayList<>();
-        List<Feature> features = part.features().candidates().stream().flatMap(List::stream).toList();
+        List<Feature> features = Stated.items(part.features());
         for (int i = 0; i < features.size(); i++) {
             if (ratio > 1 && isHole(features.get(i))) {
                 notes.add(edges.note("features/" + i, Subject.id("/features/" + i, features.get(i)), features.get(i)));
@@ -71,7 +73,7 @@ final class EdgeDistances {
     }
 
     private String room(double width) {
-        OptionalDouble room = Lengths.least(part.form().field(Form::envelope).field(Envelope::width));
+        OptionalDouble room = Range.least(part.form().field(Form::envelope).field(Envelope::width));
         if (room.isEmpty()) {
             return " (form/envelope/width is not stated: not checked)";
         }
@@ -81,16 +83,16 @@ final class EdgeDistances {
 
     /** The hole of the fit; else the hole that concentrates the stress; else the widest fastener. */
     private static OptionalDouble diameter(Feature feature) {
-        return first(Lengths.greatest(feature.fit().field(Fit::hole)),
-                Lengths.greatest(feature.stressConcentration().field(Concentration::diameter)),
-                feature.fasteners().candidates().stream().flatMap(List::stream).map(Fastener::diameter)
-                        .flatMapToDouble(one -> Lengths.greatest(one).stream()).max());
+        return first(Range.greatest(feature.fit().field(Fit::hole)),
+                Range.greatest(feature.stressConcentration().field(Concentration::diameter)),
+                Stated.items(feature.fasteners()).stream().map(Fastener::diameter)
+                        .flatMapToDouble(one -> Range.greatest(one).stream()).max());
     }
 
     /** As stated; else half the width of the outer member, which is twice the smallest distance to an edge. */
     private static OptionalDouble edge(Feature feature) {
-        OptionalDouble width = Lengths.least(feature.fit().field(Fit::outerWidth));
-        return first(Lengths.least(feature.fit().field(Fit::edgeDistance)),
+        OptionalDouble width = Range.least(feature.fit().field(Fit::outerWidth));
+        return first(Range.least(feature.fit().field(Fit::edgeDistance)),
                 width.isPresent() ? OptionalDouble.of(width.getAsDouble() / 2) : OptionalDouble.empty());
     }
 

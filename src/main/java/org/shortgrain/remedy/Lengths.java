@@ -1,29 +1,18 @@
 package org.shortgrain.remedy;
 
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.shortgrain.part.Quantity;
 import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 
-/** Lengths of a description, read at their worse end and written with their unit. */
+/** Lengths of a description, written with their unit. */
 final class Lengths {
 
     private static final double MILLI = 1e-3;
 
     private Lengths() {
-    }
-
-    /** {@return the greatest that a length may be (m); empty where none stands} */
-    static OptionalDouble greatest(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::highest).max();
-    }
-
-    /** {@return the least that a length may be (m); empty where none stands} */
-    static OptionalDouble least(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::lowest).min();
     }
 
     /** {@return a length for a description, to a micrometre} */

@@ -26,7 +26,7 @@ record NewSection(PartDescription part, double ratio) {
 
     /** {@return the thickest section at quench as it is (m); empty where none is stated} */
     OptionalDouble stockBefore() {
-        return Lengths.greatest(part.form().field(Form::heatTreatThickness));
+        return Range.greatest(part.form().field(Form::heatTreatThickness));
     }
 
     /** {@return the thickest section at quench after the change (m); empty where none is stated} */
@@ -37,12 +37,12 @@ record NewSection(PartDescription part, double ratio) {
 
     /** {@return the thickest finished section as it is (m); empty where none is stated} */
     OptionalDouble thickest() {
-        OptionalDouble form = Lengths.greatest(part.form().field(Form::finishedThickness));
-        return form.isPresent() ? form : features().flatMapToDouble(one -> Lengths.greatest(one.sectionFinished()).stream()).max();
+        OptionalDouble form = Range.greatest(part.form().field(Form::finishedThickness));
+        return form.isPresent() ? form : features().flatMapToDouble(one -> Range.greatest(one.sectionFinished()).stream()).max();
     }
 
     private Stream<Feature> features() {
-        return part.features().candidates().stream().flatMap(List::stream);
+        return Stated.items(part.features()).stream();
     }
 
     /** A section at quench with as much cut from it as before; no finished section is thicker than what it is cut from. */
@@ -66,9 +66,9 @@ record NewSection(PartDescription part, double ratio) {
         for (int i = 0; i < all.size(); i++) {
             String place = "/features/" + i;
             Feature feature = all.get(i);
-            grow(edits, place + "/section_as_quenched", feature.sectionAsQuenched(), Lengths.greatest(feature.sectionFinished()));
+            grow(edits, place + "/section_as_quenched", feature.sectionAsQuenched(), Range.greatest(feature.sectionFinished()));
             scale(edits, place + "/section_finished", feature.sectionFinished());
-            List<ClampUp> gaps = feature.clampUp().candidates().stream().flatMap(List::stream).toList();
+            List<ClampUp> gaps = Stated.items(feature.clampUp());
             for (int k = 0; k < gaps.size(); k++) {
                 scale(edits, place + "/clamp_up/" + k + "/thickness", gaps.get(k).thickness());
             }

@@ -27,6 +27,7 @@ import org.shortgrain.review.Grade;
 import org.shortgrain.review.Question;
 import org.shortgrain.review.Remedies;
 import org.shortgrain.review.Remedy;
+import org.shortgrain.review.ReportNumber;
 import org.shortgrain.review.Review;
 import org.shortgrain.review.Verdict;
 
@@ -245,7 +246,7 @@ public final class RemedyStudy {
         for (Remedy one : remedies) {
             boolean best = remedies.stream().noneMatch(other -> dominates(other, one));
             if (best || shown.size() < MOST_SHOWN) {
-                shown.add(one.numbered(String.format(Locale.ROOT, "R-%02d", shown.size() + 1), best));
+                shown.add(one.numbered(ReportNumber.of('R', shown.size() + 1), best));
             }
         }
         return shown;

@@ -8,6 +8,7 @@ import org.shortgrain.mechanics.section.SizingMode;
 import org.shortgrain.part.Envelope;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.Stated;
 
 /**
@@ -36,11 +37,11 @@ record Room(String dimension, String key, OptionalDouble now, double scale, Opti
         Stated<Envelope> envelope = part.form().field(Form::envelope);
         return List.of(
                 new Room("height", "form/finished_thickness", new NewSection(part, 1).thickest(), high ? scale : 1,
-                        Lengths.least(envelope.field(Envelope::height)), envelope.isKnown()),
-                new Room("width", "form/width", Lengths.greatest(part.form().field(Form::width)), wide ? scale : 1,
-                        Lengths.least(envelope.field(Envelope::width)), envelope.isKnown()),
-                new Room("length", "form/length", Lengths.greatest(part.form().field(Form::length)), 1,
-                        Lengths.least(envelope.field(Envelope::length)), envelope.isKnown()));
+                        Range.least(envelope.field(Envelope::height)), envelope.isKnown()),
+                new Room("width", "form/width", Range.greatest(part.form().field(Form::width)), wide ? scale : 1,
+                        Range.least(envelope.field(Envelope::width)), envelope.isKnown()),
+                new Room("length", "form/length", Range.greatest(part.form().field(Form::length)), 1,
+                        Range.least(envelope.field(Envelope::length)), envelope.isKnown()));
     }
 
     private boolean grows() {

@@ -76,7 +76,7 @@ final class RoughBow {
      * @param allowance stock left on each face (m)
      */
     Answer of(double finished, double allowance) {
-        OptionalDouble length = Lengths.greatest(subject.part().form().field(Form::length));
+        OptionalDouble length = Range.greatest(subject.part().form().field(Form::length));
         Optional<QuenchMaterial> metal = subject.metal().alloy().flatMap(alloy -> tables.material(alloy.name()))
                 .or(() -> subject.metal().family().flatMap(tables::standInFor));
         double section = finished + 2 * allowance;

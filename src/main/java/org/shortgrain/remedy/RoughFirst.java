@@ -11,8 +11,10 @@ import java.util.stream.Stream;
 import org.shortgrain.part.Feature;
 import org.shortgrain.part.Form;
 import org.shortgrain.part.PartDescription;
+import org.shortgrain.part.Range;
 import org.shortgrain.part.ResidualStress;
 import org.shortgrain.part.RouteStep;
+import org.shortgrain.part.Stated;
 import org.shortgrain.part.reader.DescriptionValue;
 import org.shortgrain.part.reader.EditableDescription;
 import org.shortgrain.part.reader.JsonPatch;
@@ -91,23 +93,23 @@ final class RoughFirst {
     }
 
     private static List<Feature> features(PartDescription part) {
-        return part.features().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(part.features());
     }
 
     private static OptionalDouble finished(PartDescription part, Feature feature) {
-        OptionalDouble own = Lengths.greatest(feature.sectionFinished());
-        return own.isPresent() ? own : Lengths.greatest(part.form().field(Form::finishedThickness));
+        OptionalDouble own = Range.greatest(feature.sectionFinished());
+        return own.isPresent() ? own : Range.greatest(part.form().field(Form::finishedThickness));
     }
 
     /** The thickest section of the rough part (m), where the form states its finished ones. */
     private static OptionalDouble roughest(PartDescription part, double stock) {
-        OptionalDouble form = Lengths.greatest(part.form().field(Form::finishedThickness));
+        OptionalDouble form = Range.greatest(part.form().field(Form::finishedThickness));
         return form.isEmpty() ? form : OptionalDouble.of(2 * stock + Math.max(form.getAsDouble(),
                 sections(part).stream().mapToDouble(Double::doubleValue).max().orElse(0)));
     }
 
     private String quenched(double stock) {
-        OptionalDouble before = Lengths.greatest(subject.part().form().field(Form::heatTreatThickness));
+        OptionalDouble before = Range.greatest(subject.part().form().field(Form::heatTreatThickness));
         OptionalDouble after = roughest(subject.part(), stock);
         return "Section at quench: " + (before.isPresent() ? Lengths.said(before.getAsDouble()) : "not stated") + " -> "
                 + (after.isPresent() ? Lengths.said(after.getAsDouble()) + ", the thickest finished section with the allowance on both"
@@ -154,8 +156,8 @@ final class RoughFirst {
         if (counted.stream().anyMatch(i -> !route.get(i).removes().isKnown())) {
             return OptionalDouble.empty();
         }
-        double finish = finishing.stream().mapToDouble(i -> Lengths.greatest(route.get(i).removes()).orElseThrow()).max().orElseThrow();
-        double own = moved.isEmpty() ? 0 : Lengths.greatest(route.get(last()).removes()).orElseThrow();
+        double finish = finishing.stream().mapToDouble(i -> Range.greatest(route.get(i).removes()).orElseThrow()).max().orElseThrow();
+        double own = moved.isEmpty() ? 0 : Range.greatest(route.get(last()).removes()).orElseThrow();
         return OptionalDouble.of(Math.max(0, own + finish - stock));
     }
 
@@ -191,13 +193,13 @@ final class RoughFirst {
 
     /** The width of the blank is no longer that of what is quenched; unknown counts as compact. */
     private static void form(Edits edits, PartDescription part, double stock) {
-        OptionalDouble blank = Lengths.greatest(part.form().field(Form::heatTreatThickness));
+        OptionalDouble blank = Range.greatest(part.form().field(Form::heatTreatThickness));
         roughest(part, stock).ifPresent(rough -> {
             if (blank.isEmpty() || rough < blank.getAsDouble()) {
                 edits.set("/form/heat_treat_thickness", Subject.quoted(Lengths.exact(rough)));
             }
         });
-        OptionalDouble width = Lengths.greatest(part.form().field(Form::width));
+        OptionalDouble width = Range.greatest(part.form().field(Form::width));
         edits.setIfThere("/form/heat_treat_width", width.isPresent()
                 ? Subject.quoted(Lengths.exact(width.getAsDouble() + 2 * stock)) : "unknown");
     }
@@ -208,7 +210,7 @@ final class RoughFirst {
         for (int i = 0; i < features.size(); i++) {
             String place = "/features/" + i;
             Feature feature = features.get(i);
-            OptionalDouble depth = Lengths.greatest(feature.asQuenchedDepth());
+            OptionalDouble depth = Range.greatest(feature.asQuenchedDepth());
             if (depth.isPresent() && depth.getAsDouble() <= stock) {
                 continue;
             }

@@ -5,6 +5,7 @@ import org.shortgrain.assessment.Trials;
 import org.shortgrain.part.Feature;
 import org.shortgrain.part.PartDescription;
 import org.shortgrain.part.RouteStep;
+import org.shortgrain.part.Stated;
 import org.shortgrain.reference.MaterialAnswer;
 import org.shortgrain.reference.ReferenceTables;
 import org.shortgrain.reference.RemedyCatalogue;
@@ -31,11 +32,11 @@ record Subject(Trials trials, Trials.Trial trial, MaterialAnswer metal) {
     }
 
     List<RouteStep> route() {
-        return part().route().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(part().route());
     }
 
     List<Feature> features() {
-        return part().features().candidates().stream().flatMap(List::stream).toList();
+        return Stated.items(part().features());
     }
 
     /** The name of a place; its path where it has none. */

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +15,7 @@ import org.shortgrain.part.Location;
 import org.shortgrain.review.Factor;
 import org.shortgrain.review.Finding;
 import org.shortgrain.review.Grade;
+import org.shortgrain.review.ReportNumber;
 
 /**
  * Turns what rules raised into the findings of a report: each said once, one finding for one cause, the gravest first.
@@ -51,7 +51,7 @@ final class Folding {
         List<Finding> findings = new ArrayList<>();
         for (Draft draft : kept) {
             if (!draft.asks()) {
-                findings.add(draft.finding(String.format(Locale.ROOT, "F-%02d", findings.size() + 1)));
+                findings.add(draft.finding(ReportNumber.of('F', findings.size() + 1)));
             }
         }
         kept.stream().filter(Draft::asks).forEach(draft -> findings.add(draft.finding("")));

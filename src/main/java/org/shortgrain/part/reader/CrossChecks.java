@@ -23,24 +23,16 @@ final class CrossChecks {
     }
 
     void check(PartDescription description) {
-        List<String> ids = featureIds(all(description.features()));
-        for (RouteStep step : all(description.route())) {
-            named(all(step.at()), ids, step.at().at());
+        List<String> ids = featureIds(Stated.items(description.features()));
+        for (RouteStep step : Stated.items(description.route())) {
+            named(Stated.items(step.at()), ids, step.at().at());
         }
-        for (Crack crack : all(description.service().field(Service::cracks))) {
+        for (Crack crack : Stated.items(description.service().field(Service::cracks))) {
             named(crack.feature().candidates(), ids, crack.feature().at());
         }
-        for (TestData data : all(description.testData())) {
+        for (TestData data : Stated.items(description.testData())) {
             named(data.feature().candidates(), ids, data.feature().at());
         }
-    }
-
-    private static <T> List<T> all(Stated<List<T>> stated) {
-        List<T> all = new ArrayList<>();
-        for (List<T> one : stated.candidates()) {
-            all.addAll(one);
-        }
-        return all;
     }
 
     private List<String> featureIds(List<Feature> features) {

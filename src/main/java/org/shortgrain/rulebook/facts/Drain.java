@@ -17,7 +17,7 @@ public record Drain(DrainHole stated) {
 
     /** {@return its least diameter (mm); NaN if not stated, which no comparison holds for} */
     public double millimetres() {
-        return stated.diameter().candidates().stream().mapToDouble(Range::lowest).min().orElse(Double.NaN) * PER_METRE;
+        return Range.least(stated.diameter()).orElse(Double.NaN) * PER_METRE;
     }
 
     /** {@return whether a written acceptance of its size is named} */

@@ -58,6 +58,6 @@ public record Quenched(Place place) {
     }
 
     private static double greatest(Stated<Range> stated) {
-        return stated.candidates().stream().mapToDouble(Range::highest).max().orElse(Double.NaN);
+        return Range.greatest(stated).orElse(Double.NaN);
     }
 }

@@ -1,4 +1,4 @@
-package org.shortgrain.reference;
+package org.shortgrain.terms;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -1,23 +1,29 @@
-package org.shortgrain.cli;
+package org.shortgrain.terms;
 
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * A thing that is made, or waited for, when it is first asked for. For one thread.
+ * A thing that is made, or waited for, when it is first asked for, and once, whichever threads ask.
  *
  * @param <T> the thing
  */
-final class Late<T> implements Supplier<T> {
+public final class OnDemand<T> implements Supplier<T> {
     private final Supplier<T> maker;
     private Optional<T> made = Optional.empty();
 
-    Late(Supplier<T> maker) {
+    /**
+     * Nothing as yet.
+     *
+     * @param maker makes it
+     */
+    public OnDemand(Supplier<T> maker) {
         this.maker = maker;
     }
 
+    /** {@return the thing} */
     @Override
-    public T get() {
+    public synchronized T get() {
         if (made.isEmpty()) {
             made = Optional.of(maker.get());
         }
@@ -25,7 +31,7 @@ final class Late<T> implements Supplier<T> {
     }
 
     /** {@return the thing, if it has been asked for} */
-    Optional<T> made() {
+    public synchronized Optional<T> made() {
         return made;
     }
 }
